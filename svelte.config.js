@@ -1,0 +1,32 @@
+import adapter from '@sveltejs/adapter-static';
+
+/** @type {import('@sveltejs/kit').Config} */
+export default {
+  kit: {
+    adapter: adapter({ fallback: undefined, strict: true }),
+    paths: { relative: true },
+    // Nothing leaves the page: every source is our own; Kit adds the hash of its one start script.
+    csp: {
+      mode: 'hash',
+      directives: {
+        'default-src': ['none'],
+        'script-src': ['self'],
+        'style-src': ['self'],
+        'font-src': ['self'],
+        'img-src': ['self', 'data:'],
+        'connect-src': ['self'],
+        'worker-src': ['self'],
+        'manifest-src': ['self'],
+        'base-uri': ['none'],
+        'form-action': ['none'],
+        'object-src': ['none']
+      }
+    },
+    typescript: {
+      config: (config) => {
+        config.include.push('../tests/**/*.ts');
+        return config;
+      }
+    }
+  }
+};
