@@ -1,0 +1,53 @@
+import type { Canopy } from '../canopy/types.ts';
+import type { Label, StrategyId } from '../dose/types.ts';
+import type { Machine, NozzleTable, PassPattern, Setting } from '../sprayer/types.ts';
+import type { Day } from '../weather/types.ts';
+import type { AssumptionValues } from '../working/assumption.ts';
+
+export const FORMAT = 'rowtailor';
+export const VERSION = 1;
+
+/** One stage of the season: the canopy that stands then and the setting for it. */
+export interface Rung {
+  readonly id: string;
+  readonly name: string;
+  /** Growth stage, BBCH 00–99. */
+  readonly bbch?: number;
+  /** ISO date. */
+  readonly date?: string;
+  readonly canopy: Canopy;
+  readonly setting: Setting;
+  /** The last setting that was saved: what a change is compared with. */
+  readonly saved?: Setting;
+}
+
+export interface Block {
+  readonly id: string;
+  readonly name: string;
+  readonly crop?: string;
+  readonly areaHa?: number;
+  readonly rowSpacingM: number;
+  readonly treeSpacingM?: number;
+  readonly machine: string;
+  readonly label?: string;
+  /** Default every alley, both sides on. */
+  readonly pattern?: PassPattern;
+  /** How water (and, where the label lets it, dose) follows the canopy. */
+  readonly strategy: StrategyId;
+  /** The water that the user wants instead of the strategy's, L/ha. */
+  readonly ownWaterLPerHa?: number;
+  readonly rungs: readonly Rung[];
+}
+
+/** A whole file. */
+export interface Document {
+  readonly format: typeof FORMAT;
+  readonly version: typeof VERSION;
+  readonly name: string;
+  readonly blocks: readonly Block[];
+  readonly machines: readonly Machine[];
+  readonly nozzleTables: readonly NozzleTable[];
+  readonly labels: readonly Label[];
+  readonly day?: Day;
+  readonly assumptions?: AssumptionValues;
+}
