@@ -34,6 +34,8 @@ export interface Block {
   readonly pattern?: PassPattern;
   /** How water (and, where the label lets it, dose) follows the canopy. */
   readonly strategy: StrategyId;
+  /** How many times the dilute strength the mix is wanted, where the strategy names a dilute volume. Default 1. */
+  readonly concentration?: number;
   /** The water that the user wants instead of the strategy's, L/ha. */
   readonly ownWaterLPerHa?: number;
   readonly rungs: readonly Rung[];

@@ -1,0 +1,13 @@
+import { AIR_ASSUMPTIONS } from '../air/air.ts';
+import { CANOPY_ASSUMPTIONS } from '../canopy/assumptions.ts';
+import { STRATEGIES } from '../dose/strategies.ts';
+import { AIM_ASSUMPTIONS } from '../sprayer/aim.ts';
+import { FLOW_ASSUMPTIONS } from '../sprayer/flow.ts';
+import type { Assumption } from '../working/assumption.ts';
+
+const strategies = [...STRATEGIES.values()].flatMap((s) => [...Object.values(s.constants), ...(s.choices ?? [])]);
+
+/** Every assumption of the engine, by id. */
+export const ASSUMPTIONS: ReadonlyMap<string, Assumption> = new Map(
+  [...CANOPY_ASSUMPTIONS, ...strategies, ...AIM_ASSUMPTIONS, ...FLOW_ASSUMPTIONS, ...AIR_ASSUMPTIONS].map((a) => [a.id, a])
+);

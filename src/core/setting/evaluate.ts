@@ -1,0 +1,132 @@
+import { advise } from '../advice/advise.ts';
+import { airState } from '../air/air.ts';
+import { canopyState } from '../canopy/canopy.ts';
+import { intervalOf, type Interval } from '../canopy/uncertainty.ts';
+import { evaluateStrategy } from '../dose/evaluate.ts';
+import { DELIVERED, MIX_STRENGTH, PER_TANK, product } from '../dose/product.ts';
+import { STRATEGIES } from '../dose/strategies.ts';
+import type { Label } from '../dose/types.ts';
+import { CONCENTRATION, wantedWater } from '../dose/water.ts';
+import { optionsFor } from '../sprayer/options.ts';
+import { sprayerState, type SprayerState } from '../sprayer/sprayer.ts';
+import type { Setting } from '../sprayer/types.ts';
+import { passOf, type Pass } from '../sprayer/volume.ts';
+import { weatherState } from '../weather/weather.ts';
+import { given, isRefused, refused, type Answer, type Refused } from '../working/answer.ts';
+import { Assumptions } from '../working/assumption.ts';
+import { derive } from '../working/figure.ts';
+import { ASSUMPTIONS } from './assumptions.ts';
+import type { Document } from './document.ts';
+import type { OptionRow, OptionSet, ProductState, Result } from './result.ts';
+
+/**
+ * One block at one rung of a document: the whole result, every figure with its working. Pure; the document must have come through
+ * the reader. Refuses by name a block, rung or machine that is not there.
+ */
+export function evaluate(document: Document, blockId: string, rungId: string): Result | Refused {
+  const block = document.blocks.find((b) => b.id === blockId);
+  if (!block) return refused('unknown-block', 'blocks', { id: blockId });
+  const rung = block.rungs.find((r) => r.id === rungId);
+  if (!rung) return refused('unknown-rung', `blocks.${blockId}.rungs`, { id: rungId });
+  const machine = document.machines.find((m) => m.id === block.machine);
+  if (!machine) return refused('unknown-machine', `blocks.${blockId}.machine`, { id: block.machine });
+  const label = document.labels.find((l) => l.id === block.label);
+  const chosen = STRATEGIES.get(block.strategy);
+  if (!chosen) return refused('unknown-strategy', `blocks.${blockId}.strategy`, { id: block.strategy });
+
+  const assumptions = new Assumptions(ASSUMPTIONS, document.assumptions);
+  const pattern = block.pattern ?? { kind: 'every-alley' };
+  const spacing = given(block.rowSpacingM, 'm', 'measured', { path: 'rowSpacingM' });
+  const pass = passOf(pattern, spacing);
+  const canopy = canopyState(rung.canopy, { rowSpacingM: block.rowSpacingM, bbch: rung.bbch, faces: pass.faces }, assumptions);
+  const strategies = [...STRATEGIES.values()].map((s) => evaluateStrategy(s, canopy, assumptions));
+  const strategy = strategies.find((s) => s.strategy === chosen)!;
+  const water = wantedWater(strategy, block.ownWaterLPerHa, block.concentration, label);
+
+  const stateOf = (setting: Setting) => sprayerState(machine, setting, document.nozzleTables, canopy, pass, assumptions);
+  const sprayer = stateOf(rung.setting);
+  const saved = rung.saved && !sameSetting(rung.saved, rung.setting) ? stateOf(rung.saved) : null;
+
+  const result: Result = {
+    block,
+    rung,
+    machine,
+    setting: rung.setting,
+    pattern,
+    pass,
+    canopy,
+    intervals: intervals(canopy),
+    strategy,
+    strategies,
+    water: { ...water, interval: intervalOf(water.wanted, canopy.errors) },
+    product: label ? productState(label, canopy, strategy, sprayer) : null,
+    sprayer,
+    saved,
+    options: optionSets(sprayer, saved, water.wanted, pass, label ? product(label, canopy, strategy).perHa : null, label),
+    air: airState(machine, rung.setting, canopy, pass, sprayer.speed, assumptions),
+    weather: weatherState(document.day),
+    assumptions: assumptions.used,
+    findings: []
+  };
+  return { ...result, findings: advise(result) };
+}
+
+function intervals(canopy: ReturnType<typeof canopyState>): ReadonlyMap<string, Interval> {
+  const out = new Map<string, Interval>();
+  for (const [symbol, answer] of Object.entries(canopy.figures)) {
+    const interval = intervalOf(answer, canopy.errors);
+    if (interval) out.set(symbol, interval);
+  }
+  return out;
+}
+
+function productState(label: Label, canopy: ReturnType<typeof canopyState>, strategy: ReturnType<typeof evaluateStrategy>, sprayer: SprayerState): ProductState {
+  const p = product(label, canopy, strategy);
+  const strength = derive(MIX_STRENGTH[label.unit], { D: p.perHa, V: sprayer.volume });
+  return {
+    ...p,
+    concentration: derive(CONCENTRATION, { V1: strategy.dilute ?? refused('no-dilute-water', 'strategy', { strategy: strategy.strategy.id }), V: sprayer.volume }),
+    strength,
+    perTank: derive(PER_TANK[label.unit], { M: strength, T: given(sprayer.machine.tankL, 'L', 'stated', { path: 'machine.tankL' }) })
+  };
+}
+
+/** After a change, what would hold the saved setting's volume; and what would bring the wanted water, where it is not there yet. */
+function optionSets(sprayer: SprayerState, saved: SprayerState | null, wanted: Answer, pass: Pass, dose: Answer | null, label: Label | undefined): readonly OptionSet[] {
+  const sets: OptionSet[] = [];
+  const add = (against: OptionSet['against'], target: Answer) => {
+    if (isRefused(target) || isRefused(sprayer.volume) || Math.abs(sprayer.volume.value / target.value - 1) < 0.005) return;
+    sets.push({ against, target, rows: optionsFor(sprayer, target, pass).map((option) => consequence(option, target, dose, label)) });
+  };
+  if (saved) add('saved', saved.volume);
+  add('wanted', wanted);
+  return sets;
+}
+
+function consequence(option: OptionRow['option'], target: Answer, dose: Answer | null, label: Label | undefined): OptionRow {
+  if (!dose || !label) return { option, sameMix: null, newMix: null, label: null };
+  const u = label.unit;
+  const sameMix = derive(DELIVERED[u], { M: derive(MIX_STRENGTH[u], { D: dose, V: target }), V: option.volume });
+  const newMix = derive(MIX_STRENGTH[u], { D: dose, V: option.volume });
+  let stand: OptionRow['label'] = null;
+  if (!isRefused(sameMix) && !isRefused(dose)) {
+    const ratio = sameMix.value / dose.value;
+    const lowered = (label.adaptation ?? 'none') === 'none' ? 'below' : 'lowered';
+    stand = ratio > 1.005 ? 'above' : ratio < 0.995 ? lowered : 'fine';
+  }
+  return { option, sameMix, newMix, label: stand };
+}
+
+/** Alike in every value that the operator sets, whatever was left to the default. */
+export function sameSetting(a: Setting, b: Setting): boolean {
+  if (a === b) return true;
+  if (a.speedKmH !== b.speedKmH || a.pressureBar !== b.pressureBar || a.gear !== b.gear || a.ptoRpm !== b.ptoRpm) return false;
+  const of = (s: Setting) => new Map(s.nozzles?.map((n) => [n.position, n]));
+  const [x, y] = [of(a), of(b)];
+  for (const position of new Set([...x.keys(), ...y.keys()])) {
+    const p = x.get(position);
+    const q = y.get(position);
+    if ((p?.open ?? true) !== (q?.open ?? true) || (p?.swivelDeg ?? 0) !== (q?.swivelDeg ?? 0) || p?.size !== q?.size || p?.table !== q?.table) return false;
+  }
+  return true;
+}
