@@ -111,7 +111,7 @@ export function sprayerState(
       sight,
       would,
       verdict: open ? would : 'shut',
-      swivel: sight && bestSwivel(pattern, angle.value, position.angleDeg - position.swivelDownDeg, position.angleDeg + position.swivelUpDeg, cone.value, sight)
+      swivel: sight && bestSwivel(pattern, angle.value, position.angleDeg + position.swivelDownDeg, position.angleDeg + position.swivelUpDeg, cone.value, sight)
     };
   });
 

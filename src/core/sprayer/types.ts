@@ -11,7 +11,7 @@ export interface NozzlePosition {
   readonly offsetM: number;
   /** Direction of the spray's centre line above horizontal, pointing outward, degrees (90 is straight up). */
   readonly angleDeg: number;
-  /** How far the body swivels down (negative) and up from `angleDeg`, degrees. */
+  /** How far the body swivels from `angleDeg`, degrees: down (0 or negative) and up (0 or positive). */
   readonly swivelDownDeg: number;
   readonly swivelUpDeg: number;
   /** Full angle of the spray as the air carries it off, degrees: narrower than the nozzle's own angle in still air. */
