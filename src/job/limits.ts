@@ -1,0 +1,166 @@
+import { ASSUMPTIONS } from '#core/setting/assumptions.ts';
+import type { Unit } from '#core/quantity/units.ts';
+
+/** A unit of the engine, or one in which a number is only ever written down. */
+export type FieldUnit = Unit | 'gal/1000 ft3';
+
+/** What a number may be: `least` and `most` are allowed themselves. */
+export interface Range {
+  readonly least: number;
+  readonly most: number;
+  readonly unit: FieldUnit;
+  readonly whole?: true;
+}
+
+const range = (least: number, most: number, unit: FieldUnit): Range => ({ least, most, unit });
+const whole = (least: number, most: number): Range => ({ least, most, unit: '1', whole: true });
+
+const PRESSURE = range(0.5, 60, 'bar');
+const SPEED = range(0.5, 20, 'km/h');
+const PTO = range(100, 1200, 'rpm');
+const WATER = range(1, 20_000, 'L/ha');
+const ANGLE = range(-90, 90, 'deg');
+const FLOW = range(0.01, 100, 'L/min');
+const SHARE = range(0, 1, '1');
+const SE = range(0, 5, 'm');
+const AMOUNT = range(0.00001, 10_000, '1');
+
+/**
+ * Every number of a document by the object that it stands in. Wide enough for any orchard and any machine that drives in
+ * one, narrow enough that a slip of the decimal point or of the unit is seen. The screen's fields use the same table.
+ */
+export const RANGES = {
+  blocks: {
+    areaHa: range(0.001, 10_000, 'ha'),
+    rowSpacingM: range(0.5, 20, 'm'),
+    treeSpacingM: range(0.1, 20, 'm'),
+    concentration: range(0.1, 100, '1'),
+    ownWaterLPerHa: WATER
+  },
+  pattern: { rows: whole(1, 20), widthM: range(0.5, 60, 'm') },
+  rungs: { bbch: whole(0, 99) },
+  canopy: {
+    heightM: range(0.2, 20, 'm'),
+    widthM: range(0.1, 12, 'm'),
+    skirtM: range(0, 15, 'm'),
+    filledFraction: SHARE,
+    missingFraction: SHARE,
+    tallestTenthM: range(0.2, 25, 'm'),
+    usDensityGalPer1000Ft3: range(0.1, 3, 'gal/1000 ft3'),
+    ladM2PerM3: range(0.05, 15, 'm2/m3')
+  },
+  profile: { heightM: range(0, 20, 'm'), widthM: range(0, 12, 'm') },
+  errors: {
+    heightSeM: SE,
+    skirtSeM: SE,
+    widthSeM: SE,
+    rowSpacingSeM: SE,
+    heightWidthCorrelation: range(-1, 1, '1'),
+    trees: whole(2, 100_000)
+  },
+  setting: { speedKmH: SPEED, pressureBar: PRESSURE, ptoRpm: PTO },
+  /** Both the places on the machine and what is set there. */
+  nozzles: {
+    heightM: range(0.05, 10, 'm'),
+    offsetM: range(0, 5, 'm'),
+    angleDeg: ANGLE,
+    swivelDownDeg: range(-90, 0, 'deg'),
+    swivelUpDeg: range(0, 90, 'deg'),
+    coneAngleDeg: range(1, 150, 'deg'),
+    swivelDeg: ANGLE
+  },
+  outlet: {
+    axisHeightM: range(0.1, 5, 'm'),
+    radiusM: range(0.1, 2, 'm'),
+    fromDeg: ANGLE,
+    toDeg: ANGLE,
+    fromHeightM: range(0, 8, 'm'),
+    toHeightM: range(0.1, 10, 'm'),
+    offsetM: range(0, 4, 'm'),
+    slotWidthM: range(0.005, 1, 'm')
+  },
+  machines: {
+    bodyWidthM: range(0.5, 4, 'm'),
+    tankL: range(20, 10_000, 'L'),
+    residualL: range(0, 500, 'L'),
+    pressureMinBar: PRESSURE,
+    pressureMaxBar: PRESSURE,
+    speedMinKmH: SPEED,
+    speedMaxKmH: SPEED,
+    ptoMinRpm: PTO,
+    ptoMaxRpm: PTO
+  },
+  gears: { flowM3PerH: range(500, 250_000, 'm3/h'), atPtoRpm: PTO },
+  nozzleTables: { referenceBar: PRESSURE, pressureMinBar: PRESSURE, pressureMaxBar: PRESSURE },
+  sizes: { flowLPerMin: FLOW },
+  points: { pressureBar: PRESSURE, flowLPerMin: FLOW },
+  droplets: { fromBar: range(0, 60, 'bar') },
+  labels: {
+    rate: AMOUNT,
+    referenceWaterLPerHa: WATER,
+    maxPerHa: AMOUNT,
+    minWaterLPerHa: WATER,
+    maxWaterLPerHa: WATER,
+    maxConcentration: range(1, 100, '1'),
+    floor: SHARE
+  },
+  day: {
+    temperatureC: range(-30, 60, 'degC'),
+    humidityPct: range(0, 100, '%'),
+    windMPerS: range(0, 60, 'm/s'),
+    altitudeM: range(-450, 6000, 'm')
+  }
+} as const satisfies Record<string, Record<string, Range>>;
+
+/** The user's own values of assumptions whatever they are called; those of the engine bring their own range. */
+export const ASSUMPTION_RANGE = range(-1_000_000, 1_000_000, '1');
+
+const OWNERS = RANGES as Record<string, Record<string, Range>>;
+const owned = (owner: string, field: string): Range | undefined =>
+  Object.hasOwn(OWNERS, owner) && Object.hasOwn(OWNERS[owner]!, field) ? OWNERS[owner]![field] : undefined;
+
+/**
+ * What the number at a place in the document may be; `undefined` where no number stands.
+ * `path` is a JSON pointer (`/blocks/0/rungs/1/canopy/heightM`) or the engine's dotted path from the block or the rung
+ * (`canopy.heightM`, `rowSpacingM`).
+ */
+export function limitsOf(path: string): Range | undefined {
+  const assumption = /^\/?assumptions[/.](.+)/.exec(path)?.[1];
+  if (assumption) return ASSUMPTIONS.get(assumption) ?? ASSUMPTION_RANGE;
+  const names = path.split(/[/.]/).filter((s) => s !== '' && !/^\d+$/.test(s));
+  const field = names.at(-1) ?? '';
+  const owner = names.at(-2);
+  if (owner === undefined) return owned('blocks', field) ?? owned('rungs', field);
+  return owned(owner === 'saved' ? 'setting' : owner, field);
+}
+
+/** How long a list may be, and how short. */
+export const LENGTHS = {
+  blocks: [0, 500],
+  rungs: [1, 40],
+  machines: [0, 100],
+  gears: [1, 12],
+  /** Places on a machine, and what is set at them. */
+  positions: [1, 100],
+  nozzleTables: [0, 50],
+  sizes: [1, 100],
+  points: [1, 50],
+  droplets: [1, 50],
+  labels: [0, 200],
+  profile: [2, 60]
+} as const;
+
+/** Characters of a text. */
+export const NAME_LENGTH = 120;
+export const ID_LENGTH = 40;
+/** An id begins with a letter or a figure and goes on with these and `.`, `_`, `-`. */
+export const ID = new RegExp(`^[A-Za-z0-9][A-Za-z0-9._-]{0,${ID_LENGTH - 1}}$`);
+
+/** Characters of a whole file; nothing longer is even parsed. */
+export const LONGEST_FILE = 10_000_000;
+/** Lists and objects within each other; a document needs 8. */
+export const DEEPEST = 32;
+/** Numbers, texts, lists and objects of a whole file. */
+export const MOST_VALUES = 300_000;
+/** Problems told one by one. */
+export const MOST_PROBLEMS = 200;

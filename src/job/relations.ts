@@ -1,0 +1,204 @@
+import { ASSUMPTIONS } from '#core/setting/assumptions.ts';
+import { ISO_10625 } from '#core/sprayer/iso10625.ts';
+import { nearest } from './nearest.ts';
+import { problem, type Problem } from './problem.ts';
+import { isObject } from './shape.ts';
+
+/*
+ * What no field can tell alone: ids that must differ, names that must lead somewhere, lists that must rise. Looks at the
+ * raw value, so that these are told together with all other problems, and passes over whatever is not of the right shape.
+ */
+
+type Step = string | number;
+type Raw = Readonly<Record<string, unknown>>;
+
+/** A raw object and where it stands. */
+interface Item {
+  readonly raw: Raw;
+  readonly steps: readonly Step[];
+}
+
+const items = ({ raw, steps }: Item, field: string): Item[] => {
+  const list = raw[field];
+  if (!Array.isArray(list)) return [];
+  return list.flatMap((value, i) => (isObject(value) ? [{ raw: value, steps: [...steps, field, i] }] : []));
+};
+
+const child = ({ raw, steps }: Item, field: string): Item[] => {
+  const value = raw[field];
+  return isObject(value) ? [{ raw: value, steps: [...steps, field] }] : [];
+};
+
+const text = (value: unknown): string | undefined => (typeof value === 'string' ? value : undefined);
+
+const idsOf = (list: readonly Item[]): Map<string, Item> => {
+  const ids = new Map<string, Item>();
+  for (const item of list) {
+    const id = text(item.raw['id']);
+    if (id !== undefined && !ids.has(id)) ids.set(id, item);
+  }
+  return ids;
+};
+
+export function relationProblems(document: Raw): Problem[] {
+  const root: Item = { raw: document, steps: [] };
+  const blocks = items(root, 'blocks');
+  const machines = items(root, 'machines');
+  const tables = items(root, 'nozzleTables');
+  const labels = items(root, 'labels');
+  const sizes = sizesByTable(tables);
+  return [
+    ...[blocks, machines, tables, labels].flatMap((list) => duplicates(list)),
+    ...reserved(tables),
+    ...blocks.flatMap((block) => blockProblems(block, machines, labels, sizes)),
+    ...machines.flatMap((machine) => machineProblems(machine, sizes)),
+    ...tables.flatMap(tableProblems),
+    ...labels.flatMap((label) => ordered(label, 'minWaterLPerHa', 'maxWaterLPerHa')),
+    ...child(root, 'assumptions').flatMap(assumptionProblems)
+  ];
+}
+
+/** Sizes by nozzle table; the sizes of ISO 10625 are always there. */
+type Sizes = ReadonlyMap<string, ReadonlySet<string>>;
+
+const sizesByTable = (tables: readonly Item[]): Sizes =>
+  new Map([
+    ...[...idsOf(tables)].map(([id, table]) => [id, new Set(idsOf(items(table, 'sizes')).keys())] as const),
+    [ISO_10625.id, new Set(ISO_10625.sizes.map((s) => s.id))]
+  ]);
+
+function blockProblems(block: Item, machines: readonly Item[], labels: readonly Item[], sizes: Sizes): Problem[] {
+  const known = idsOf(machines);
+  const machine = known.get(text(block.raw['machine']) ?? '');
+  const rungs = items(block, 'rungs');
+  return [
+    ...leads(block, 'machine', 'machine', known.keys()),
+    ...leads(block, 'label', 'label', idsOf(labels).keys()),
+    ...duplicates(rungs),
+    ...rungs.flatMap((rung) => [
+      ...child(rung, 'canopy').flatMap((canopy) => rising(canopy, 'profile', 'heightM')),
+      // Without its machine nothing can be said about a setting.
+      ...(machine ? [...child(rung, 'setting'), ...child(rung, 'saved')].flatMap((s) => settingProblems(s, machine, sizes)) : [])
+    ])
+  ];
+}
+
+function settingProblems(setting: Item, machine: Item, sizes: Sizes): Problem[] {
+  const positions = idsOf(items(machine, 'nozzles'));
+  const set = items(setting, 'nozzles');
+  return [
+    ...leads(setting, 'gear', 'gear', idsOf(items(machine, 'gears')).keys()),
+    ...duplicates(set, 'position'),
+    ...set.flatMap((nozzle) => {
+      const onMachine = positions.get(text(nozzle.raw['position']) ?? '')?.raw;
+      const table = text(nozzle.raw['table']) ?? text(onMachine?.['table']);
+      // A table alone must have the size that the machine carries.
+      const sized = nozzle.raw['size'] === undefined && nozzle.raw['table'] !== undefined ? text(onMachine?.['size']) : text(nozzle.raw['size']);
+      return [
+        ...leads(nozzle, 'position', 'position', positions.keys()),
+        ...leads(nozzle, 'table', 'table', sizes.keys()),
+        ...leads(nozzle, 'size', 'size', sizes.get(table ?? '')?.keys(), sized, table)
+      ];
+    })
+  ];
+}
+
+function machineProblems(machine: Item, sizes: Sizes): Problem[] {
+  const nozzles = items(machine, 'nozzles');
+  return [
+    ...ordered(machine, 'pressureMinBar', 'pressureMaxBar'),
+    ...ordered(machine, 'speedMinKmH', 'speedMaxKmH'),
+    ...ordered(machine, 'ptoMinRpm', 'ptoMaxRpm'),
+    ...child(machine, 'outlet').flatMap((outlet) => [
+      ...ordered(outlet, 'fromDeg', 'toDeg'),
+      ...ordered(outlet, 'fromHeightM', 'toHeightM')
+    ]),
+    ...duplicates(items(machine, 'gears')),
+    ...duplicates(nozzles),
+    ...nozzles.flatMap((nozzle) => {
+      const table = text(nozzle.raw['table']);
+      return [
+        ...leads(nozzle, 'table', 'table', sizes.keys()),
+        ...leads(nozzle, 'size', 'size', sizes.get(table ?? '')?.keys(), text(nozzle.raw['size']), table)
+      ];
+    })
+  ];
+}
+
+function tableProblems(table: Item): Problem[] {
+  const sizes = items(table, 'sizes');
+  return [
+    ...ordered(table, 'pressureMinBar', 'pressureMaxBar'),
+    ...duplicates(sizes),
+    ...sizes.flatMap((size) => [
+      ...rising(size, 'points', 'pressureBar'),
+      ...rising(size, 'points', 'flowLPerMin'),
+      ...rising(size, 'droplets', 'fromBar')
+    ])
+  ];
+}
+
+/** An assumption must be one that the engine makes, and within its bounds. */
+const assumptionProblems = ({ raw, steps }: Item): Problem[] =>
+  Object.entries(raw).flatMap(([id, value]) => {
+    const known = ASSUMPTIONS.get(id);
+    if (!known) return leads({ raw, steps }, id, 'assumption', ASSUMPTIONS.keys(), id);
+    const { least, most, unit } = known;
+    if (typeof value !== 'number' || (value >= least && value <= most)) return [];
+    return [problem([...steps, id], 'out-of-range', value, { least, most, unit })];
+  });
+
+function duplicates(list: readonly Item[], field = 'id'): Problem[] {
+  const first = new Map<string, Item>();
+  return list.flatMap((item) => {
+    const id = text(item.raw[field]);
+    if (id === undefined) return [];
+    const earlier = first.get(id);
+    if (!earlier) first.set(id, item);
+    return earlier ? [problem([...item.steps, field], 'duplicate-id', id, { id, first: Number(earlier.steps.at(-1)) + 1 })] : [];
+  });
+}
+
+const reserved = (tables: readonly Item[]): Problem[] =>
+  tables
+    .filter((t) => t.raw['id'] === ISO_10625.id)
+    .map((t) => problem([...t.steps, 'id'], 'reserved-id', ISO_10625.id, { id: ISO_10625.id }));
+
+const TOLD_CHOICES = 20;
+
+/**
+ * Refuses a name that leads nowhere. Says nothing where nothing stands, or where `known` is itself unknown, for then the
+ * name that should have led there has been refused already.
+ */
+function leads(
+  { raw, steps }: Item,
+  field: string,
+  kind: string,
+  known: Iterable<string> | undefined,
+  id = text(raw[field]),
+  within = ''
+): Problem[] {
+  if (id === undefined || known === undefined) return [];
+  const all = [...known];
+  if (all.includes(id)) return [];
+  const choices = all.slice(0, TOLD_CHOICES).join(', ') + (all.length > TOLD_CHOICES ? ', …' : '');
+  return [problem([...steps, field], 'no-such-reference', id, { kind, id, within, choices, nearest: nearest(id, all) })];
+}
+
+/** Refuses entries of a list that do not rise above the one before. */
+function rising(item: Item, field: string, by: string): Problem[] {
+  const list = items(item, field);
+  return list.flatMap(({ raw, steps }, i) => {
+    const before = list[i - 1]?.raw[by];
+    const value = raw[by];
+    if (typeof value !== 'number' || typeof before !== 'number' || value > before) return [];
+    return [problem([...steps, by], 'not-rising', value, { before })];
+  });
+}
+
+/** Refuses a least that stands above the most beside it. */
+function ordered({ raw, steps }: Item, least: string, most: string): Problem[] {
+  const [a, b] = [raw[least], raw[most]];
+  if (typeof a !== 'number' || typeof b !== 'number' || a <= b) return [];
+  return [problem([...steps, least], 'least-above-most', a, { least: a, most: b, mostField: most })];
+}

@@ -1,0 +1,220 @@
+import * as z from 'zod/mini';
+import { FORMAT, VERSION, type Document } from '#core/setting/document.ts';
+import { STRATEGY_IDS } from '#core/dose/types.ts';
+import { DROPLET_CLASSES } from '#core/sprayer/types.ts';
+import { ASSUMPTION_RANGE, ID, LENGTHS, NAME_LENGTH, RANGES, type Range } from './limits.ts';
+
+// Without this zod writes functions from text, which the page's content security policy forbids.
+z.config({ jitless: true });
+
+const id = z.string().check(z.regex(ID));
+/** One line of text: no control characters, which a terminal would obey. */
+const name = z.string().check(z.minLength(1), z.maxLength(NAME_LENGTH), z.regex(/^\P{Cc}*$/u));
+
+const number = ({ least, most, whole }: Range) => (whole ? z.int() : z.number()).check(z.minimum(least), z.maximum(most));
+
+type Numbers<T> = { [K in keyof T]: ReturnType<typeof number> };
+/** The numbers of one object, each with its range. */
+const numbers = <T extends Record<string, Range>>(ranges: T): Numbers<T> => {
+  const fields: Record<string, unknown> = {};
+  for (const field in ranges) fields[field] = number(ranges[field]!);
+  return fields as Numbers<T>;
+};
+
+const list = <T extends z.ZodMiniType>(of: T, [least, most]: readonly [number, number]) =>
+  z.array(of).check(z.minLength(least), z.maxLength(most));
+
+const maybe = z.exactOptional;
+const side = z.enum(['left', 'right']);
+
+const C = numbers(RANGES.canopy);
+const E = numbers(RANGES.errors);
+const canopy = z.strictObject({
+  heightM: C.heightM,
+  widthM: C.widthM,
+  skirtM: maybe(C.skirtM),
+  shape: maybe(z.enum(['box', 'ellipse', 'spindle', 'wall'])),
+  profile: maybe(list(z.strictObject(numbers(RANGES.profile)), LENGTHS.profile)),
+  filledFraction: maybe(C.filledFraction),
+  missingFraction: maybe(C.missingFraction),
+  tallestTenthM: maybe(C.tallestTenthM),
+  densityClass: maybe(z.enum(['open', 'medium', 'dense'])),
+  usDensityGalPer1000Ft3: maybe(C.usDensityGalPer1000Ft3),
+  ladM2PerM3: maybe(C.ladM2PerM3),
+  errors: maybe(
+    z.strictObject({
+      heightSeM: maybe(E.heightSeM),
+      skirtSeM: maybe(E.skirtSeM),
+      widthSeM: maybe(E.widthSeM),
+      rowSpacingSeM: maybe(E.rowSpacingSeM),
+      heightWidthCorrelation: maybe(E.heightWidthCorrelation),
+      trees: maybe(E.trees)
+    })
+  )
+});
+
+const N = numbers(RANGES.nozzles);
+const setting = z.strictObject({
+  ...numbers(RANGES.setting),
+  gear: id,
+  nozzles: maybe(
+    list(
+      z.strictObject({
+        position: id,
+        open: maybe(z.boolean()),
+        size: maybe(id),
+        table: maybe(id),
+        swivelDeg: maybe(N.swivelDeg)
+      }),
+      [0, LENGTHS.positions[1]]
+    )
+  )
+});
+
+const rung = z.strictObject({
+  id,
+  name,
+  bbch: maybe(number(RANGES.rungs.bbch)),
+  date: maybe(z.iso.date()),
+  canopy,
+  setting,
+  saved: maybe(setting)
+});
+
+const P = numbers(RANGES.pattern);
+const pattern = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('every-alley') }),
+  z.strictObject({ kind: z.literal('one-side-both-faces'), side }),
+  z.strictObject({ kind: z.literal('one-side-one-face'), side }),
+  z.strictObject({ kind: z.literal('alternate-alleys') }),
+  z.strictObject({ kind: z.literal('whole-rows'), rows: P.rows }),
+  z.strictObject({ kind: z.literal('swath'), widthM: P.widthM })
+]);
+
+const B = numbers(RANGES.blocks);
+const block = z.strictObject({
+  id,
+  name,
+  crop: maybe(name),
+  areaHa: maybe(B.areaHa),
+  rowSpacingM: B.rowSpacingM,
+  treeSpacingM: maybe(B.treeSpacingM),
+  machine: id,
+  label: maybe(id),
+  pattern: maybe(pattern),
+  strategy: z.enum(STRATEGY_IDS),
+  concentration: maybe(B.concentration),
+  ownWaterLPerHa: maybe(B.ownWaterLPerHa),
+  rungs: list(rung, LENGTHS.rungs)
+});
+
+const O = numbers(RANGES.outlet);
+const outlet = z.discriminatedUnion('kind', [
+  z.strictObject({
+    kind: z.literal('arc'),
+    axisHeightM: O.axisHeightM,
+    radiusM: O.radiusM,
+    fromDeg: O.fromDeg,
+    toDeg: O.toDeg,
+    slotWidthM: O.slotWidthM
+  }),
+  z.strictObject({
+    kind: z.literal('tower'),
+    fromHeightM: O.fromHeightM,
+    toHeightM: O.toHeightM,
+    offsetM: O.offsetM,
+    slotWidthM: O.slotWidthM
+  })
+]);
+
+const M = numbers(RANGES.machines);
+const machine = z.strictObject({
+  id,
+  name,
+  outlet,
+  ...M,
+  residualL: maybe(M.residualL),
+  gears: list(z.strictObject({ id, name, ...numbers(RANGES.gears) }), LENGTHS.gears),
+  nozzles: list(
+    z.strictObject({
+      id,
+      side,
+      heightM: N.heightM,
+      offsetM: N.offsetM,
+      angleDeg: N.angleDeg,
+      swivelDownDeg: N.swivelDownDeg,
+      swivelUpDeg: N.swivelUpDeg,
+      coneAngleDeg: N.coneAngleDeg,
+      table: id,
+      size: id
+    }),
+    LENGTHS.positions
+  )
+});
+
+const nozzleTable = z.strictObject({
+  id,
+  name,
+  pattern: z.enum(['hollow-cone', 'full-cone', 'flat-fan']),
+  ...numbers(RANGES.nozzleTables),
+  sizes: list(
+    z.strictObject({
+      id,
+      ...numbers(RANGES.sizes),
+      colour: maybe(name),
+      points: maybe(list(z.strictObject(numbers(RANGES.points)), LENGTHS.points)),
+      droplets: maybe(
+        list(z.strictObject({ ...numbers(RANGES.droplets), class: z.enum(DROPLET_CLASSES) }), LENGTHS.droplets)
+      )
+    }),
+    LENGTHS.sizes
+  )
+});
+
+const L = numbers(RANGES.labels);
+const label = z.strictObject({
+  id,
+  name,
+  unit: z.enum(['kg', 'L']),
+  basis: z.enum(['per-hectare', 'per-100-l-dilute', 'per-leaf-wall', 'per-crown-height', 'per-row-volume', 'percent-of-water']),
+  rate: L.rate,
+  referenceWaterLPerHa: maybe(L.referenceWaterLPerHa),
+  maxPerHa: maybe(L.maxPerHa),
+  minWaterLPerHa: maybe(L.minWaterLPerHa),
+  maxWaterLPerHa: maybe(L.maxWaterLPerHa),
+  maxConcentration: maybe(L.maxConcentration),
+  adaptation: maybe(z.enum(['none', 'downward', 'required'])),
+  floor: maybe(L.floor),
+  finestClass: maybe(z.enum(['VF', 'F', 'M', 'C', 'VC', 'XC', 'UC']))
+});
+
+const D = numbers(RANGES.day);
+const day = z.strictObject({
+  temperatureC: maybe(D.temperatureC),
+  humidityPct: maybe(D.humidityPct),
+  windMPerS: maybe(D.windMPerS),
+  altitudeM: maybe(D.altitudeM),
+  sunLow: maybe(z.boolean())
+});
+
+/** The whole document. The order of the fields is the order in which a file is written. */
+export const DOCUMENT = z.strictObject({
+  format: z.literal(FORMAT),
+  version: z.literal(VERSION),
+  name,
+  blocks: list(block, LENGTHS.blocks),
+  machines: list(machine, LENGTHS.machines),
+  nozzleTables: list(nozzleTable, LENGTHS.nozzleTables),
+  labels: list(label, LENGTHS.labels),
+  day: maybe(day),
+  assumptions: maybe(z.record(id, number(ASSUMPTION_RANGE)))
+});
+
+// The schema and the engine's types must stay the same thing: the compiler refuses the last line as soon as they part.
+type Told<T> = T extends readonly (infer U)[]
+  ? readonly Told<U>[]
+  : T extends object
+    ? { readonly [K in keyof T]-?: object extends Pick<T, K> ? { maybe: Told<T[K]> } : Told<T[K]> }
+    : T;
+type Same<A, B> = [A, B] extends [B, A] ? true : false;
+true satisfies Same<Told<z.output<typeof DOCUMENT>>, Told<Document>>;
