@@ -43,9 +43,9 @@ export function evaluate(document: Document, blockId: string, rungId: string): R
   const strategy = strategies.find((s) => s.strategy === chosen)!;
   const water = wantedWater(strategy, block.ownWaterLPerHa, block.concentration, label);
 
-  const stateOf = (setting: Setting) => sprayerState(machine, setting, document.nozzleTables, canopy, pass, assumptions);
-  const sprayer = stateOf(rung.setting);
-  const saved = rung.saved && !sameSetting(rung.saved, rung.setting) ? stateOf(rung.saved) : null;
+  const stateOf = (setting: Setting, seekSwivel: boolean) => sprayerState(machine, setting, document.nozzleTables, canopy, pass, assumptions, seekSwivel);
+  const sprayer = stateOf(rung.setting, true);
+  const saved = rung.saved && !sameSetting(rung.saved, rung.setting) ? stateOf(rung.saved, false) : null;
 
   const result: Result = {
     block,
@@ -63,7 +63,7 @@ export function evaluate(document: Document, blockId: string, rungId: string): R
     sprayer,
     saved,
     options: optionSets(sprayer, saved, water.wanted, pass, label ? product(label, canopy, strategy).perHa : null, label),
-    air: airState(machine, rung.setting, canopy, pass, sprayer.speed, assumptions),
+    air: airState(machine, rung.setting, canopy, pass, sprayer.speed, assumptions, sprayer.flow),
     weather: weatherState(document.day),
     assumptions: assumptions.used,
     findings: []
@@ -95,7 +95,7 @@ function productState(label: Label, canopy: ReturnType<typeof canopyState>, stra
 function optionSets(sprayer: SprayerState, saved: SprayerState | null, wanted: Answer, pass: Pass, dose: Answer | null, label: Label | undefined): readonly OptionSet[] {
   const sets: OptionSet[] = [];
   const add = (against: OptionSet['against'], target: Answer) => {
-    if (isRefused(target) || isRefused(sprayer.volume) || Math.abs(sprayer.volume.value / target.value - 1) < 0.005) return;
+    if (isRefused(target) || !(target.value > 0) || isRefused(sprayer.volume) || Math.abs(sprayer.volume.value / target.value - 1) < 0.005) return;
     sets.push({ against, target, rows: optionsFor(sprayer, target, pass).map((option) => consequence(option, target, dose, label)) });
   };
   if (saved) add('saved', saved.volume);

@@ -72,7 +72,9 @@ export function sprayerState(
   tables: readonly NozzleTable[],
   canopy: CanopyState,
   pass: Pass,
-  assumptions: Assumptions
+  assumptions: Assumptions,
+  /** Whether to look for better directions of the nozzles; a setting that is only compared with needs none. */
+  seekSwivel = true
 ): SprayerState {
   const speed = given(setting.speedKmH, 'km/h', 'stated', { path: 'setting.speedKmH' });
   const pressure = given(setting.pressureBar, 'bar', 'stated', { path: 'setting.pressureBar' });
@@ -111,7 +113,7 @@ export function sprayerState(
       sight,
       would,
       verdict: open ? would : 'shut',
-      swivel: sight && bestSwivel(pattern, angle.value, position.angleDeg + position.swivelDownDeg, position.angleDeg + position.swivelUpDeg, cone.value, sight)
+      swivel: !seekSwivel || !sight ? null : bestSwivel(pattern, angle.value, position.angleDeg + position.swivelDownDeg, position.angleDeg + position.swivelUpDeg, cone.value, sight)
     };
   });
 

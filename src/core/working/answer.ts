@@ -11,8 +11,8 @@ export const CERTAINTIES = ['exact', 'measured', 'stated', 'published', 'derived
 export type Certainty = (typeof CERTAINTIES)[number];
 
 /** The weaker of two certainties: a figure is no surer than what it was made from. */
-export const weaker = (a: Certainty, b: Certainty): Certainty =>
-  CERTAINTIES.indexOf(a) >= CERTAINTIES.indexOf(b) ? a : b;
+export const weaker = (a: Certainty, b: Certainty): Certainty => (RANK[a] >= RANK[b] ? a : b);
+const RANK = Object.fromEntries(CERTAINTIES.map((c, i) => [c, i])) as Record<Certainty, number>;
 
 /** A value that was not computed here: typed, measured, read off a table, or a default. */
 export interface Given {

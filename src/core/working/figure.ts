@@ -1,4 +1,4 @@
-import { isRefused, refused, weaker, type Answer, type Certainty, type Formula, type Quantity } from './answer.ts';
+import { refused, weaker, type Answer, type Certainty, type Formula, type Quantity } from './answer.ts';
 
 /**
  * Applies a formula to its inputs. A refused input is handed on as it is; an input outside the formula's range, and a
@@ -6,24 +6,28 @@ import { isRefused, refused, weaker, type Answer, type Certainty, type Formula, 
  */
 export function derive<K extends string>(formula: Formula<K>, inputs: Readonly<Record<K, Answer>>): Answer {
   const values = {} as Record<K, number>;
+  const { range, published } = formula;
   let certainty: Certainty = formula.certainty;
   let extrapolated = false;
   for (const symbol in inputs) {
     const input: Answer = inputs[symbol];
-    if (isRefused(input)) return input;
+    if (input.kind === 'refused') return input;
     const v = input.value;
-    const range = formula.range?.[symbol];
-    if (!(v >= (range?.[0] ?? -Infinity) && v <= (range?.[1] ?? Infinity)) || !Number.isFinite(v))
+    const allowed = range?.[symbol];
+    // Written so that NaN fails.
+    if (!(allowed ? v >= allowed[0] && v <= allowed[1] : Number.isFinite(v)))
       return refused('input-out-of-range', input.kind === 'given' ? (input.path ?? symbol) : symbol, {
         formula: formula.id,
         symbol,
         value: v,
-        least: range?.[0] ?? -Infinity,
-        most: range?.[1] ?? Infinity,
+        least: allowed?.[0] ?? -Infinity,
+        most: allowed?.[1] ?? Infinity,
         unit: input.unit
       });
-    const published = formula.published?.[symbol];
-    if (published && !(v >= published[0] && v <= published[1])) extrapolated = true;
+    if (published) {
+      const known = published[symbol];
+      if (known && !(v >= known[0] && v <= known[1])) extrapolated = true;
+    }
     if (input.kind === 'figure' && input.extrapolated) extrapolated = true;
     certainty = weaker(certainty, input.certainty);
     values[symbol] = v;
