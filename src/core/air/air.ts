@@ -5,7 +5,7 @@ import { given, refused, type Answer, type Given } from '../working/answer.ts';
 import { derive, NOT_NEGATIVE, POSITIVE } from '../working/figure.ts';
 import { formula } from '../working/formula.ts';
 import type { Machine, Outlet, Setting } from '../sprayer/types.ts';
-import type { Pass } from '../sprayer/volume.ts';
+import { APPLICATION_VOLUME, type Pass } from '../sprayer/volume.ts';
 
 /** k: how many times the fan's own air the jet carries along from the alley. By density and stage; from memory, the user's to change. */
 const entrainment = (id: string, value: number): Assumption => ({ id: `air.k-${id}`, value, unit: '1', least: 1, most: 5, certainty: 'memory', sources: ['habit', 'landers-air'] });
@@ -64,6 +64,8 @@ export interface AirMatch {
   /** Speed in km/h, PTO speed in rpm, or what the other gear gives in m³/h. */
   readonly value: Answer;
   readonly gear?: string;
+  /** What the present flow gives at that speed, L/ha; for `speed` alone. */
+  readonly volume?: Answer;
   readonly feasible: boolean;
   /** Why not, as a code with the limit. */
   readonly limit?: number;
@@ -82,7 +84,7 @@ export interface AirState {
 }
 
 /** Air by the alley-volume rule against the air that the fan gives. The ribbon at the tree top is the judge, not the rule. */
-export function airState(machine: Machine, setting: Setting, canopy: CanopyState, pass: Pass, speed: Given, assumptions: Assumptions): AirState {
+export function airState(machine: Machine, setting: Setting, canopy: CanopyState, pass: Pass, speed: Given, assumptions: Assumptions, flow?: Answer): AirState {
   const c = canopy.figures;
   const k = assumptions.take(`air.k-${isEarly(canopy.bbch) ? 'early' : canopy.densityClass}`);
   const K = given(pass.airRows / 2, '1', 'stated', { path: 'pattern' });
@@ -99,12 +101,13 @@ export function airState(machine: Machine, setting: Setting, canopy: CanopyState
   const ratio = useful.kind !== 'refused' && needed.kind !== 'refused' ? useful.value / needed.value : undefined;
 
   const matches: AirMatch[] = [];
-  const within = (kind: AirMatch['kind'], value: Answer, least: number, most: number, more: { gear?: string } = {}): void => {
+  const within = (kind: AirMatch['kind'], value: Answer, least: number, most: number, more: { gear?: string; volume?: Answer } = {}): void => {
     const v = value.kind === 'refused' ? NaN : value.value;
     const limit = v < least ? least : v > most ? most : undefined;
     matches.push({ kind, value, feasible: v >= least && v <= most, ...more, ...(limit === undefined ? {} : { limit }) });
   };
-  within('speed', derive(SPEED_FOR_AIR, { ...rule, G: useful }), machine.speedMinKmH, machine.speedMaxKmH);
+  const matching = derive(SPEED_FOR_AIR, { ...rule, G: useful });
+  within('speed', matching, machine.speedMinKmH, machine.speedMaxKmH, flow ? { volume: derive(APPLICATION_VOLUME, { Q: flow, v: matching, B: pass.width }) } : {});
   for (const g of machine.gears) {
     const all = ofGear(g);
     const G1 = pass.sides.length === 1 ? derive(AIR_SIDE, { G: all.G1 }) : all.G1;
