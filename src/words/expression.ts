@@ -38,7 +38,7 @@ function write(expression: string, name: (symbol: string) => string, times: stri
       // Two words in a row, as in "Tw where es(Tw)".
       out += (/[\p{L}\p{N}]$/u.test(out) ? ' ' : '') + word;
       if (/^\p{L}/u.test(tokens[i + 1] ?? '')) out += ' ';
-    } else out += t;
+    } else out += /^\d{5,}$/.test(t) ? t.replace(/\B(?=(\d{3})+$)/g, '\u202f') : t;
   }
   return out.replace(/ {2,}/g, ' ');
 }

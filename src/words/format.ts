@@ -77,6 +77,13 @@ export function formatAmount(value: number, unit: Unit, system: UnitSystem): str
   return figure === DASH || symbol === '' ? figure : symbol === '°' ? figure + symbol : figure + FIXED_SPACE + symbol;
 }
 
+/** A figure for a sum that a reader does again: five digits, no zeros at the end. */
+export function formatExact(value: number, unit: Unit): string {
+  const there = shown(value, unit, 'metric');
+  return write(there, 0, Math.abs(there) < 1e5 ? EXACT_DIGITS : 0, 'metric');
+}
+const EXACT_DIGITS = 5;
+
 /** An interval: 8 600–10 600 m³/ha. */
 export const formatRange = (low: number, high: number, unit: Unit, system: UnitSystem): string =>
   `${formatFigure(low, unit, system)}–${formatAmount(high, unit, system)}`;

@@ -1,7 +1,7 @@
 /** All that is said of the engine's figures, in the language that is set. */
 export { speak, language } from './language.ts';
 export type { Language, StrategyWords, AssumptionWords } from './words.ts';
-export { DASH, formatAmount, formatFigure, formatNumber, formatPlain, formatRange, formatShare, formatUnit } from './format.ts';
+export { DASH, formatAmount, formatExact, formatFigure, formatNumber, formatPlain, formatRange, formatShare, formatUnit } from './format.ts';
 export { list, nozzleNames } from './names.ts';
 export {
   actWord,

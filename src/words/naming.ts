@@ -17,7 +17,7 @@ export const certaintyWord = (certainty: Certainty): string => language().certai
 export const dropletWord = (c: DropletClass): string => language().droplets[c];
 export const actWord = (act: Act): string => language().acts[act];
 /** ISO colour names and those of the user's own tables. */
-export const colourWord = (colour: string): string => look(language().colours, colour) ?? colour;
+export const colourWord = (colour: string): string => look(language().colours, colour) ?? colour.replaceAll('-', ' ');
 export const fieldWord = (path: string): string => look(language().fields, path) ?? path;
 
 export const strategyWords = (id: StrategyId): StrategyWords => language().strategies[id];

@@ -5,5 +5,6 @@ import { language } from './language.ts';
 export function sourceLine(id: SourceId): string {
   const s: Source = SOURCES[id];
   const read = language().working.readFrom[s.read];
-  return [`${[s.authors, s.year].filter(Boolean).join(' ')}: ${s.title}`, s.container, s.locator].filter(Boolean).join(', ') + (read ? ` (${read})` : '') + '.';
+  const where = [s.container, s.locator].filter((part) => part && part !== s.title);
+  return `${s.authors}${s.year ? ` (${s.year})` : ''}: ${[s.title, ...new Set(where)].join(', ')}${read ? ` [${read}]` : ''}`;
 }

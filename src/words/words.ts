@@ -68,6 +68,8 @@ export interface Language {
     readonly squareLawCase: Template;
     readonly high: string;
     readonly low: string;
+    /** Of a figure, one of whose inputs is weaker than its formula. */
+    readonly restsOn: Template;
     readonly sum: string;
     readonly nozzle: Template;
     readonly own: string;

@@ -3,7 +3,7 @@ import type { SourceId } from '#core/sources/bibliography.ts';
 import { isRefused, type Answer, type Certainty, type Figure, type Quantity } from '#core/working/answer.ts';
 import { filledExpression, prettyExpression, prettySymbol } from './expression.ts';
 import { fill } from './fill.ts';
-import { DASH, formatAmount, formatFigure, formatShare, formatUnit } from './format.ts';
+import { DASH, formatAmount, formatExact, formatShare, formatUnit } from './format.ts';
 import { language } from './language.ts';
 import { assumptionWords, certaintyWord, fieldWord, formulaTitle, symbolName } from './naming.ts';
 import { capital, refusalSentence } from './sentences.ts';
@@ -43,7 +43,7 @@ function linesOf(q: Quantity, symbol: string, user: string, system: UnitSystem):
     symbol: prettySymbol(symbol),
     value,
     certainty: q.certainty,
-    certaintyWord: certaintyWord(q.certainty),
+    certaintyWord: surety(q),
     sources: (q.kind === 'figure' ? q.formula.sources : (q.sources ?? [])).map((id) => ({ id, line: sourceLine(id) }))
   };
   if (q.kind === 'given')
@@ -59,13 +59,22 @@ function linesOf(q: Quantity, symbol: string, user: string, system: UnitSystem):
   return {
     ...common,
     title: formulaTitle(formula.id),
-    formula: `${prettySymbol(formula.symbol)} = ${isSum(q) ? language().working.sum : prettyExpression(formula.expression)}`,
+    formula: isEquation(q) ? prettyExpression(formula.expression) : `${prettySymbol(formula.symbol)} = ${isSum(q) ? language().working.sum : prettyExpression(formula.expression)}`,
     filled: `${prettySymbol(formula.symbol)} = ${filledOf(q)}`,
     notes: notesOf(q, system),
     inputs: Object.entries(q.inputs).map(([s, input]) => linesOf(input, s, formula.id, system))
   };
 }
 
+/** A figure made from a weaker input says so; its own formula may be as sure as any. */
+const surety = (q: Quantity): string =>
+  q.kind === 'figure' && q.certainty !== q.formula.certainty && WEAK.has(q.certainty)
+    ? fill(language().working.restsOn, { word: certaintyWord(q.certainty) }, 'metric')
+    : certaintyWord(q.certainty);
+const WEAK: ReadonlySet<Certainty> = new Set<Certainty>(['practice', 'memory', 'assumed']);
+
+/** The wet bulb is where an equation holds, not what an expression equals. */
+const isEquation = (q: Figure): boolean => q.formula.expression.includes('=');
 const isSum = (q: Figure): boolean => q.formula.id === 'total-flow';
 
 /** A bound that was never set stands as the greatest number there is. */
@@ -73,15 +82,14 @@ const amountOf = (value: number, unit: Unit, system: UnitSystem): string =>
   value === Number.MAX_VALUE ? language().noLimit : formatAmount(value, unit, system);
 
 /** Enough digits that a reader with a calculator meets the result. */
-const figureOf = (q: Quantity): string => (q.value === Number.MAX_VALUE ? language().noLimit : formatFigure(q.value, q.unit, 'metric'));
+const figureOf = (q: Quantity): string => (q.value === Number.MAX_VALUE ? language().noLimit : formatExact(q.value, q.unit));
 
 function filledOf(q: Figure): string {
   const result = formatAmount(q.value, q.unit, 'metric');
   if (isSum(q)) return `${sumOf(Object.values(q.inputs))} = ${result}`;
   const values = Object.fromEntries(Object.entries(q.inputs).map(([s, input]) => [s, figureOf(input)]));
   const text = filledExpression(q.formula.expression, values);
-  // The wet bulb is where an equation holds, not what an expression equals.
-  return q.formula.expression.includes('=') ? `${result}: ${text}` : `${text} = ${result}`;
+  return isEquation(q) ? `${result}; ${text}` : `${text} = ${result}`;
 }
 
 /** Equal flows are counted: "4 × 1.46 + 2 × 0.98". */

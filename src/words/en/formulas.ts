@@ -208,7 +208,7 @@ export const CERTAINTIES: Language['certainties'] = {
   derived: 'derived from published figures',
   practice: 'common practice, no source',
   memory: 'from memory, check it',
-  assumed: 'assumed, change it if you know better'
+  assumed: 'assumed, yours to change'
 };
 
 export const WORKING: Language['working'] = {
@@ -218,8 +218,9 @@ export const WORKING: Language['working'] = {
   squareLawCase: 'Flow goes with the square root of pressure. Scaling pressure in proportion to flow is wrong: here it would leave the flow {off} too {side}.',
   high: 'high',
   low: 'low',
+  restsOn: 'rests on an input that is {word}',
   sum: 'sum of the open nozzles',
   nozzle: 'nozzle {id}',
   own: 'own value',
-  readFrom: { work: '', summary: 'taken from a summary', memory: 'quoted from memory' }
+  readFrom: { work: '', summary: 'read in summary', memory: 'quoted from memory' }
 };

@@ -15,7 +15,7 @@ export const OPTION_SETS: Language['optionSets'] = {
 export const OPTION_TEXT: Pick<Language, 'optionLine' | 'optionProduct' | 'optionSizes' | 'optionRefused'> = {
   optionLine: '{volume}, {rate}.',
   optionProduct: 'A mix made for the {target} leaves {same}; a mix of {mix} keeps the dose.',
-  optionSizes: '{nozzles}: {from} to {to}.',
+  optionSizes: '{nozzles}: from {from} to {to}.',
   optionRefused: 'Not possible: {reason}'
 };
 

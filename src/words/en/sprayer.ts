@@ -31,13 +31,8 @@ export const DROPLETS: Language['droplets'] = {
   UC: 'ultra coarse'
 };
 
-/** Colours of nozzle tables, where another word than the table's own is wanted. */
-export const COLOURS: Language['colours'] = {
-  'light-green': 'light green',
-  'light-blue': 'light blue',
-  'brown-red': 'brown-red',
-  'yellow-green': 'yellow-green'
-};
+/** English names the colours as the tables do. */
+export const COLOURS: Language['colours'] = {};
 
 /** Air given against air needed, ways to match them, and the judge. */
 export const AIR: Language['air'] = {
