@@ -1,0 +1,48 @@
+/**
+ * Undo and redo over whole immutable states. Edits of one gesture (a drag, a run of key presses in one field) share a key and make
+ * one step.
+ */
+export class History<T> {
+  private past: T[] = [];
+  private future: T[] = [];
+  private gesture: string | null = null;
+  private static readonly DEPTH = 200;
+
+  get canUndo(): boolean {
+    return this.past.length > 0;
+  }
+  get canRedo(): boolean {
+    return this.future.length > 0;
+  }
+
+  /** Notes that `before` is about to be replaced. */
+  note(before: T, gesture: string | null): void {
+    if (gesture === null || gesture !== this.gesture) {
+      this.past.push(before);
+      if (this.past.length > History.DEPTH) this.past.shift();
+    }
+    this.gesture = gesture;
+    this.future = [];
+  }
+
+  /** Ends the gesture: the next edit is a step of its own. */
+  rest(): void {
+    this.gesture = null;
+  }
+
+  undo(now: T): T {
+    const before = this.past.pop();
+    if (before === undefined) return now;
+    this.future.push(now);
+    this.gesture = null;
+    return before;
+  }
+
+  redo(now: T): T {
+    const after = this.future.pop();
+    if (after === undefined) return now;
+    this.past.push(now);
+    this.gesture = null;
+    return after;
+  }
+}

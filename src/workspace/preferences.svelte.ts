@@ -1,0 +1,32 @@
+import type { UnitSystem } from '#core/quantity/units.ts';
+
+export const THEMES = ['paper', 'sun', 'shed'] as const;
+export type Theme = (typeof THEMES)[number];
+
+const KEY = 'rowtailor-preferences';
+
+/** Units and theme: the reader's, not the document's. Kept where the browser lets us, else for this visit. */
+export class Preferences {
+  system = $state<UnitSystem>('metric');
+  theme = $state<Theme>('paper');
+
+  constructor(private readonly storage: Pick<Storage, 'getItem' | 'setItem'> | null) {
+    try {
+      const kept: unknown = JSON.parse(storage?.getItem(KEY) ?? 'null');
+      if (kept && typeof kept === 'object') {
+        if ('system' in kept && (kept.system === 'us' || kept.system === 'metric')) this.system = kept.system;
+        if ('theme' in kept && THEMES.includes(kept.theme as Theme)) this.theme = kept.theme as Theme;
+      }
+    } catch {
+      // Unreadable or forbidden storage: the defaults serve.
+    }
+  }
+
+  keep(): void {
+    try {
+      this.storage?.setItem(KEY, JSON.stringify({ system: this.system, theme: this.theme }));
+    } catch {
+      // Full or forbidden storage loses a preference, nothing else.
+    }
+  }
+}

@@ -1,0 +1,139 @@
+import type { Canopy } from '#core/canopy/types.ts';
+import { isRefused } from '#core/working/answer.ts';
+import { evaluate } from '#core/setting/evaluate.ts';
+import type { Block, Document, Rung } from '#core/setting/document.ts';
+import type { Result } from '#core/setting/result.ts';
+import type { Setting } from '#core/sprayer/types.ts';
+import { editBlock, editRung, patchCanopy, patched, patchNozzles, patchSetting } from './edits.ts';
+import { History } from './history.ts';
+
+/** The open document, the place in it, its result, and every way to change it. */
+export class Workspace {
+  document = $state.raw<Document>() as Document;
+  private place = $state<{ block: string; rung: string; ghost: string | null }>({ block: '', rung: '', ghost: null });
+  /** Nozzle position that is being set. */
+  selected = $state<string | null>(null);
+  /** Set a nozzle on both sides at once. */
+  paired = $state(true);
+  private history = new History<Document>();
+  private turns = $state(0);
+
+  constructor(document: Document) {
+    this.open(document);
+  }
+
+  /** Opens a document on its first block, at the last rung of the season, the first rung as the ghost behind it. */
+  open(document: Document): void {
+    this.document = document;
+    this.history = new History();
+    this.turns++;
+    this.goTo(document.blocks[0]!.id);
+  }
+
+  readonly block: Block = $derived.by(() => this.document.blocks.find((b) => b.id === this.place.block) ?? this.document.blocks[0]!);
+  readonly rung: Rung = $derived.by(() => this.block.rungs.find((r) => r.id === this.place.rung) ?? this.block.rungs[0]!);
+  readonly result: Result = $derived.by(() => this.resultOf(this.rung.id)!);
+  readonly ghost: Result | null = $derived.by(() => (this.place.ghost !== null && this.place.ghost !== this.rung.id ? this.resultOf(this.place.ghost) : null));
+  readonly canUndo = $derived.by(() => (this.turns, this.history.canUndo));
+  readonly canRedo = $derived.by(() => (this.turns, this.history.canRedo));
+
+  private resultOf(rungId: string): Result | null {
+    const result = evaluate(this.document, this.block.id, rungId);
+    return 'kind' in result && isRefused(result) ? null : (result as Result);
+  }
+
+  goTo(blockId: string): void {
+    const block = this.document.blocks.find((b) => b.id === blockId);
+    if (!block) return;
+    this.place = { block: block.id, rung: block.rungs.at(-1)!.id, ghost: block.rungs.length > 1 ? block.rungs[0]!.id : null };
+    this.selected = null;
+  }
+  goToRung(rungId: string): void {
+    if (rungId === this.place.ghost) this.place.ghost = this.rung.id;
+    this.place.rung = rungId;
+  }
+  setGhost(rungId: string | null): void {
+    this.place.ghost = rungId;
+  }
+  get ghostId(): string | null {
+    return this.place.ghost;
+  }
+
+  /** Replaces the document; edits with one gesture key make one undo step. */
+  edit(change: (document: Document) => Document, gesture: string | null = null): void {
+    const before = this.document;
+    this.history.note(before, gesture);
+    this.document = change(before);
+    this.turns++;
+  }
+  rest(): void {
+    this.history.rest();
+  }
+  undo(): void {
+    this.document = this.history.undo(this.document);
+    this.turns++;
+  }
+  redo(): void {
+    this.document = this.history.redo(this.document);
+    this.turns++;
+  }
+
+  /** A block of the user's own from three measurements, with the setting of the block in view, and goes there. */
+  addBlock(name: string, canopy: Canopy, rowSpacingM: number, machine: string, rungName: string): void {
+    const ids = new Set(this.document.blocks.map((b) => b.id));
+    let n = ids.size + 1;
+    while (ids.has(`block-${n}`)) n++;
+    const id = `block-${n}`;
+    const m = this.document.machines.find((each) => each.id === machine) ?? this.result.machine;
+    const now = this.rung.setting;
+    const within = (v: number, least: number, most: number) => Math.min(Math.max(v, least), most);
+    const speedKmH = within(now.speedKmH, m.speedMinKmH, m.speedMaxKmH);
+    const pressureBar = within(now.pressureBar, m.pressureMinBar, m.pressureMaxBar);
+    const ptoRpm = within(now.ptoRpm, m.ptoMinRpm, m.ptoMaxRpm);
+    const gear = m.gears.find((g) => g.id === this.rung.setting.gear) ?? m.gears[0]!;
+    const rung: Rung = { id: 'today', name: rungName, canopy, setting: { speedKmH, pressureBar, ptoRpm, gear: gear.id } };
+    const { strategy, concentration } = this.block;
+    const block: Block = { id, name, rowSpacingM, machine: m.id, strategy, rungs: [rung], ...(concentration === undefined ? {} : { concentration }) };
+    this.edit((d) => ({ ...d, blocks: [...d.blocks, block] }));
+    this.goTo(id);
+  }
+
+  editBlock(patch: { readonly [K in keyof Block]?: Block[K] | undefined }, gesture: string | null = null): void {
+    this.edit((d) => editBlock(d, this.block.id, (b) => patched(b, patch)), gesture);
+  }
+  editRung(change: (rung: Rung) => Rung, gesture: string | null = null): void {
+    this.edit((d) => editRung(d, this.block.id, this.rung.id, change), gesture);
+  }
+  editCanopy(patch: { readonly [K in keyof Canopy]?: Canopy[K] | undefined }, gesture: string | null = null): void {
+    this.editRung((r) => patchCanopy(r, patch), gesture);
+  }
+  editSetting(patch: { readonly [K in keyof Setting]?: Setting[K] | undefined }, gesture: string | null = null): void {
+    this.editRung((r) => patchSetting(r, patch), gesture);
+  }
+  saveSetting(): void {
+    this.editRung((r) => ({ ...r, saved: r.setting }));
+  }
+  backToSaved(): void {
+    this.editRung((r) => (r.saved ? { ...r, setting: r.saved } : r));
+  }
+
+  /** The position and, when both sides are set together, its mate at the same height and angle. */
+  together(position: string): string[] {
+    const all = this.result.machine.nozzles;
+    const one = all.find((n) => n.id === position);
+    if (!one || !this.paired) return [position];
+    return all.filter((n) => n.id === position || (n.side !== one.side && n.heightM === one.heightM && n.angleDeg === one.angleDeg)).map((n) => n.id);
+  }
+  setOpen(position: string, open: boolean): void {
+    this.editRung((r) => patchNozzles(r, this.together(position), { open }));
+  }
+  setSwivel(position: string, swivelDeg: number, gesture: string | null = null): void {
+    this.editRung((r) => patchNozzles(r, this.together(position), { swivelDeg }), gesture);
+  }
+  setSize(position: string, size: string): void {
+    this.editRung((r) => patchNozzles(r, this.together(position), { size }));
+  }
+  isOpen(position: string): boolean {
+    return this.result.sprayer.nozzles.find((n) => n.position.id === position)?.open ?? true;
+  }
+}

@@ -1,0 +1,32 @@
+/** Who may import whom. Data flows one way; nothing imports a route; the engine imports only itself. */
+const only = (from, to, comment) => ({
+  name: `${from}-imports-only`,
+  comment,
+  severity: 'error',
+  from: { path: `^src/${from}/` },
+  to: { pathNot: [`^src/${from}/`, ...to] }
+});
+/** @type {import('dependency-cruiser').IConfiguration} */
+module.exports = {
+  forbidden: [
+    { name: 'no-circular', severity: 'error', from: {}, to: { circular: true } },
+    { name: 'nothing-imports-routes', severity: 'error', from: { path: '^src', pathNot: '^src/routes/' }, to: { path: '^src/routes/' } },
+    { name: 'not-to-unresolvable', severity: 'error', from: {}, to: { couldNotResolve: true } },
+    only('core', [], 'The engine is pure: it imports only itself.'),
+    only('job', ['^src/core/', 'node_modules/(zod|papaparse|@types)/', '^(node:)?(fs|url|path)'], 'The door for foreign data knows the engine’s types and zod.'),
+    only('section', ['^src/core/', 'node_modules/(@types/)?d3-'], 'Drawings know results and d3’s pure modules.'),
+    only('words', ['^src/core/', '^src/job/problem'], 'Words know the engine’s types and the codes of the reader.'),
+    only('store', ['^src/core/', '^src/job/', 'node_modules/idb/'], 'Ports know the document and the reader.'),
+    only('workspace', ['^src/core/', '^src/job/', '^src/store/', 'node_modules/svelte/'], 'The open job knows the engine, the reader and the ports.'),
+    only('ui', ['^src/core/', '^src/job/(limits|problem)', '^src/section/', '^src/words/', '^src/workspace/', 'node_modules/svelte/'], 'Views know results, drawings, words and the workspace.'),
+    only('cli', ['^src/core/', '^src/job/', '^src/words/', '^src/section/', '^src/store/', 'node_modules/(papaparse|@types)/', '^(node:)?[a-z_/]+$'], 'The command line knows no browser code.'),
+    { name: 'routes-without-cli', severity: 'error', from: { path: '^src/routes/' }, to: { path: '^src/cli/' } }
+  ],
+  options: {
+    doNotFollow: { path: 'node_modules' },
+    tsPreCompilationDeps: true,
+    tsConfig: { fileName: 'tsconfig.json' },
+    extraExtensionsToScan: ['.svelte'],
+    enhancedResolveOptions: { exportsFields: ['exports'], conditionNames: ['import', 'require', 'node', 'default', 'svelte'], extensions: ['.ts', '.js', '.svelte', '.mjs', '.json'] }
+  }
+};

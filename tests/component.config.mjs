@@ -1,0 +1,23 @@
+import { svelte } from '@sveltejs/vite-plugin-svelte';
+import { playwright } from '@vitest/browser-playwright';
+import { defineConfig } from 'vitest/config';
+import { browserPath, LAUNCH_ARGS } from './tools/browser.mjs';
+
+/** Components in a real browser. */
+const executablePath = browserPath();
+export default defineConfig({
+  root: new URL('..', import.meta.url).pathname,
+  plugins: [svelte()],
+  optimizeDeps: { include: ['vitest-browser-svelte', 'zod/mini', 'd3-scale', 'd3-shape'] },
+  test: {
+    name: 'component',
+    include: ['tests/component/**/*.test.ts'],
+    browser: {
+      enabled: true,
+      headless: true,
+      screenshotFailures: false,
+      provider: playwright({ launchOptions: { args: LAUNCH_ARGS, ...(executablePath ? { executablePath } : {}) } }),
+      instances: [{ browser: 'chromium', viewport: { width: 1024, height: 768 } }]
+    }
+  }
+});
