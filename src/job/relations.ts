@@ -24,6 +24,8 @@ const items = ({ raw, steps }: Item, field: string): Item[] => {
   return list.flatMap((value, i) => (isObject(value) ? [{ raw: value, steps: [...steps, field, i] }] : []));
 };
 
+const listed = (item: Item, field: string): Item[] | undefined => (Array.isArray(item.raw[field]) ? items(item, field) : undefined);
+
 const child = ({ raw, steps }: Item, field: string): Item[] => {
   const value = raw[field];
   return isObject(value) ? [{ raw: value, steps: [...steps, field] }] : [];
@@ -50,7 +52,7 @@ export function relationProblems(document: Raw): Problem[] {
   return [
     ...[blocks, machines, tables, labels].flatMap((list) => duplicates(list)),
     ...reserved(tables),
-    ...blocks.flatMap((block) => blockProblems(block, machines, labels, sizes)),
+    ...blocks.flatMap((block) => blockProblems(block, listed(root, 'machines'), listed(root, 'labels'), sizes)),
     ...machines.flatMap((machine) => machineProblems(machine, sizes)),
     ...tables.flatMap(tableProblems),
     ...labels.flatMap((label) => ordered(label, 'minWaterLPerHa', 'maxWaterLPerHa')),
@@ -67,13 +69,14 @@ const sizesByTable = (tables: readonly Item[]): Sizes =>
     [ISO_10625.id, new Set(ISO_10625.sizes.map((s) => s.id))]
   ]);
 
-function blockProblems(block: Item, machines: readonly Item[], labels: readonly Item[], sizes: Sizes): Problem[] {
-  const known = idsOf(machines);
+/** `machines` and `labels` are undefined where the file has no such list: what is missing is told once. */
+function blockProblems(block: Item, machines: readonly Item[] | undefined, labels: readonly Item[] | undefined, sizes: Sizes): Problem[] {
+  const known = idsOf(machines ?? []);
   const machine = known.get(text(block.raw['machine']) ?? '');
   const rungs = items(block, 'rungs');
   return [
-    ...leads(block, 'machine', 'machine', known.keys()),
-    ...leads(block, 'label', 'label', idsOf(labels).keys()),
+    ...leads(block, 'machine', 'machine', machines && known.keys()),
+    ...leads(block, 'label', 'label', labels && idsOf(labels).keys()),
     ...duplicates(rungs),
     ...rungs.flatMap((rung) => [
       ...child(rung, 'canopy').flatMap((canopy) => rising(canopy, 'profile', 'heightM')),

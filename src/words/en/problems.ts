@@ -99,7 +99,7 @@ export const PROBLEM_SENTENCES = {
   'reserved-id': (p, v) => `is ${v}, the id of the built-in table; any other id is allowed. Rename it, or leave the table out and use the built-in one.`,
   'no-such-reference': (p, v) =>
     `is ${v}, but there is no such ${REFERENCES[String(p['kind'])] ?? p['kind']}${p['within'] ? ` "${p['within']}"` : ''}; ` +
-    `${p['choices'] ? `there are: ${p['choices']}` : 'there are none'}. ${meant(p) || 'Choose one of these, or add it.'}`,
+    (p['choices'] ? `there are: ${p['choices']}. ${meant(p) || 'Choose one of these, or add it.'}` : 'there are none. Add it, or leave this field out.'),
   'not-rising': (p, v) => `is ${v}, not above the ${figure(p['before'])} of the entry before it; more than ${figure(p['before'])} is needed. Put the entries in rising order.`,
   'least-above-most': (p, v) => `is ${v}, above ${p['mostField']}, which is ${figure(p['most'])}; at most that is allowed. Swap or correct the two.`,
 
