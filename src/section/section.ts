@@ -13,8 +13,8 @@ import { outlinePath, tree } from './tree.ts';
 export interface SectionWords {
   readonly bars: string;
   readonly shutNozzles: (ids: readonly string[]) => string;
-  readonly over: (ids: readonly string[], share: string) => string;
-  readonly under: (ids: readonly string[], share: string) => string;
+  readonly over: (ids: readonly string[], share: string, short: boolean) => string;
+  readonly under: (ids: readonly string[], share: string, short: boolean) => string;
   readonly ghost: (name: string) => string;
   readonly tallest: string;
   readonly percent: (share: number) => string;
@@ -107,12 +107,8 @@ function fieldsOf(handles: readonly Handle[], frame: Frame): Field[] {
   const at = (id: string) => handles.find((h) => h.id === id)!;
   if (frame.compact) {
     const y = frame.groundY + 30;
-    return [
-      { id: 'height', x: px(frame.width - 116), y: 2 },
-      { id: 'skirt', x: 4, y },
-      { id: 'spacing', x: px(frame.width / 2 - 56), y },
-      { id: 'width', x: px(frame.width - 116), y }
-    ];
+    const each = (frame.width - 8) / 4;
+    return ['skirt', 'height', 'spacing', 'width'].map((id, i) => ({ id, x: px(6 + i * each), y }));
   }
   const x = frame.width - 122;
   // The fields keep clear of each other even when the handles do not.
@@ -131,10 +127,10 @@ function fieldsOf(handles: readonly Handle[], frame: Frame): Field[] {
 function leaders(handles: readonly Handle[], frame: Frame): Mark[] {
   const fields = fieldsOf(handles, frame);
   return fields
-    .filter((f) => f.id !== 'spacing')
+    .filter((f) => f.id !== 'spacing' && !(frame.compact && f.id === 'height'))
     .map((f) => {
       const h = handles.find((each) => each.id === f.id)!;
-      const end = frame.compact ? { x: f.x + 56, y: f.id === 'height' ? f.y + 60 : f.y + 2 } : { x: f.x - 4, y: f.y + 42 };
+      const end = frame.compact ? { x: f.x + 40, y: f.y + 2 } : { x: f.x - 4, y: f.y + 42 };
       return line('leader', h.x, h.y, end.x, end.y);
     });
 }
@@ -144,7 +140,7 @@ function tallest({ canopy }: Result, trunkX: number, frame: Frame, words: Sectio
   if (!(canopy.aimTopM > canopy.figures.H.value * 1.02) || canopy.outline.length === 0) return [];
   const y = frame.z(canopy.aimTopM);
   const half = Math.max(0.2, canopy.figures.W.value / 4) * frame.scale;
-  return [line('tallest', frame.x(trunkX) - half, y, frame.x(trunkX) + half, y), label('tallest-label', frame.x(trunkX), y - 5, words.tallest, { 'text-anchor': 'middle' })];
+  return [line('tallest', frame.x(trunkX) - half, y, frame.x(trunkX) + half, y), ...(frame.compact ? [] : [label('tallest-label', frame.x(trunkX), y - 5, words.tallest, { 'text-anchor': 'middle' })])];
 }
 
 function ghostOf(ghost: Result, nowTopM: number, trunkX: number, frame: Frame, words: SectionWords): Mark {
@@ -169,8 +165,8 @@ function verdictLabels({ sprayer, canopy }: Result, frame: Frame, words: Section
   const line1 = (cls: string, text: string, row: number) => out.push(label(`verdict-label ${cls}`, frame.x(0), y + row * 17, text, { 'text-anchor': 'middle' }));
   const share = (a: Result['sprayer']['overTop']) => words.percent(valueOf(a) ?? 0);
   let row = 0;
-  if (over.length > 0) line1('lost', words.over(over, share(sprayer.overTop)), row++);
+  if (over.length > 0) line1('lost', words.over(over, share(sprayer.overTop), frame.compact), row++);
   if (shut.length > 0) line1('quiet', words.shutNozzles(shut), row++);
-  if (under.length > 0) out.push(label('verdict-label lost', frame.x(0), frame.groundY - 8, words.under(under, share(sprayer.underSkirt)), { 'text-anchor': 'middle' }));
+  if (under.length > 0) out.push(label('verdict-label lost', frame.x(0), frame.groundY - 8, words.under(under, share(sprayer.underSkirt), frame.compact), { 'text-anchor': 'middle' }));
   return out;
 }

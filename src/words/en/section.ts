@@ -12,8 +12,8 @@ export function together(ids: readonly string[]): string {
 
 export const sectionWords = {
   bars: 'aimed flow (filled) and leaf, by height',
-  over: (ids: readonly string[], share: string) => `over the top: ${together(ids)}, ${share} of the flow`,
-  under: (ids: readonly string[], share: string) => `under the skirt: ${together(ids)}, ${share} of the flow`,
+  over: (ids: readonly string[], share: string, short: boolean) => `over the top: ${short ? '' : `${together(ids)}, `}${share} of the flow`,
+  under: (ids: readonly string[], share: string, short: boolean) => `under the skirt: ${short ? '' : `${together(ids)}, `}${share} of the flow`,
   shutNozzles: (ids: readonly string[]) => `${together(ids)} shut`,
   ghost: (name: string) => name,
   tallest: 'tallest tenth',
