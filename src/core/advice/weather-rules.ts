@@ -2,7 +2,7 @@ import type { Result } from '../setting/result.ts';
 import { finding, type Finding } from './finding.ts';
 import type { Unit } from '../quantity/units.ts';
 
-const UNIT: Record<'delta-t' | 'wind' | 'temperature' | 'humidity', Unit> = { 'delta-t': 'degC', wind: 'm/s', temperature: 'degC', humidity: '%' };
+const UNIT: Record<'delta-t' | 'wind' | 'temperature' | 'humidity', Unit> = { 'delta-t': 'K', wind: 'm/s', temperature: 'degC', humidity: '%' };
 
 /** The day against published ranges, one line each; the label decides. */
 export function weatherFindings({ weather }: Result): Finding[] {

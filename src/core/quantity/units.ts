@@ -55,6 +55,8 @@ export type Unit =
   | 'rpm'
   | 'deg'
   | 'degC'
+  /** A difference of two temperatures, which has no zero to shift. */
+  | 'K'
   | 'kPa'
   | 'ha'
   | 'ha/h'
@@ -109,6 +111,7 @@ const METRIC: Record<Unit, Display> = {
   rpm: same('rpm', 0),
   deg: same('°', 1),
   degC: same('°C', 1),
+  K: same('°C', 1),
   kPa: same('kPa', 2),
   ha: same('ha', 2),
   'ha/h': same('ha/h', 2),
@@ -148,6 +151,7 @@ const US: Record<Unit, Display> = {
   'km/h': { symbol: 'mph', per: MPH_KM_PER_H, decimals: 1 },
   'm3/h': { symbol: 'cfm', per: CFM_M3_PER_H, decimals: 0 },
   degC: { symbol: '°F', per: 5 / 9, offset: -160 / 9, decimals: 0 },
+  K: { symbol: '°F', per: 5 / 9, decimals: 0 },
   ha: { symbol: 'ac', per: ACRE_HA, decimals: 2 },
   'ha/h': { symbol: 'ac/h', per: ACRE_HA, decimals: 2 },
   's/100m': { symbol: 's/100 ft', per: 1 / FOOT_M, decimals: 1 }

@@ -35,7 +35,7 @@ export const WET_BULB = formula(
 );
 
 /** Delta T: dry bulb less wet bulb, °C. */
-export const DELTA_T = formula('delta-t', 'ΔT', 'degC', { T: 'degC', Tw: 'degC' }, 'T - Tw', (v) => v.T - v.Tw, { sources: ['bom-delta-t'], certainty: 'exact' });
+export const DELTA_T = formula('delta-t', 'ΔT', 'K', { T: 'degC', Tw: 'degC' }, 'T - Tw', (v) => v.T - v.Tw, { sources: ['bom-delta-t'], certainty: 'exact' });
 
 /** Delta T of the air, aware of altitude; refused outside −20…60 °C and 1…100 % humidity. */
 export function deltaT(T: Given, RH: Given, z: Given): Answer {
