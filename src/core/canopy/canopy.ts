@@ -4,7 +4,7 @@ import { given, refused, type Answer, type Given } from '../working/answer.ts';
 import { derive } from '../working/figure.ts';
 import * as F from './formulas.ts';
 import { unfoldedShare } from './growth.ts';
-import { outlineOf, sectionArea } from './outline.ts';
+import { measuredProfile, outlineOf, sectionArea } from './outline.ts';
 import type { Canopy, DensityClass, WidthAt } from './types.ts';
 import { coverageFor, type Errors } from './uncertainty.ts';
 
@@ -67,8 +67,9 @@ export function canopyState(canopy: Canopy, site: CanopySite, assumptions: Assum
 
   const outline = outlineOf(canopy);
   const box = (H.value - Hs.value) * W.value;
+  const measured = measuredProfile(canopy) !== null;
   const s: Answer = box > 0
-    ? given(sectionArea(outline) / box, '1', canopy.profile?.length ? 'measured' : 'assumed', { path: at(canopy.profile?.length ? 'profile' : 'shape') })
+    ? given(sectionArea(outline) / box, '1', measured ? 'measured' : 'assumed', { path: at(measured ? 'profile' : 'shape') })
     : refused('no-section', at('widthM'), { width: W.value });
   const A = derive(F.SECTION_AREA, { s, h, W });
   const TRVs = derive(F.TRV_OUTLINE, { A, R, f });

@@ -25,21 +25,27 @@ export function outlineOf(canopy: Canopy): readonly WidthAt[] {
   const skirt = canopy.skirtM ?? 0;
   const top = canopy.heightM;
   if (!(skirt < top)) return [];
-  const measured = canopy.profile?.filter((p) => p.heightM > skirt && p.heightM < top) ?? [];
-  if (measured.length > 0) {
-    const all = canopy.profile ?? [];
-    const bottom = all.findLast((p) => p.heightM <= skirt) ?? measured[0];
-    const cap = all.find((p) => p.heightM >= top);
+  const measured = measuredProfile(canopy);
+  const first = measured?.[0];
+  const last = measured?.at(-1);
+  if (measured && first && last)
     return [
-      { heightM: skirt, widthM: bottom?.widthM ?? 0 },
-      ...measured,
-      { heightM: top, widthM: cap?.widthM ?? 0 }
+      { heightM: skirt, widthM: first.heightM <= skirt ? widthAt(measured, skirt) : first.widthM },
+      ...measured.filter((p) => p.heightM > skirt && p.heightM < top),
+      { heightM: top, widthM: last.heightM >= top ? widthAt(measured, top) : 0 }
     ];
-  }
   return SHAPES[canopy.shape ?? DEFAULT_SHAPE].map(([u, w]) => ({
     heightM: skirt + u * (top - skirt),
     widthM: w * canopy.widthM
   }));
+}
+
+/** The measured profile where it says something of the crown: some of it lies between skirt and top. */
+export function measuredProfile(canopy: Canopy): readonly WidthAt[] | null {
+  const all = canopy.profile ?? [];
+  const [first, last] = [all[0], all.at(-1)];
+  const says = first && last && first.heightM < canopy.heightM && last.heightM > (canopy.skirtM ?? 0);
+  return says ? all : null;
 }
 
 /** Width at a height, straight between stations, 0 outside the outline. */
