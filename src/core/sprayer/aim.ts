@@ -94,7 +94,7 @@ export function shareBelow(pattern: SprayPattern, u: number): number {
 const shareFormula = (pattern: SprayPattern, expressionOf: (u: string) => string) => {
   const u = (angle: string) => `min(max(2 * (${angle} - t) / a, -1), 1)`;
   return formula(
-    `share-between-${pattern}`, 'w', '1', { c: 'deg', b: 'deg', t: 'deg', a: 'deg' }, `(${expressionOf(u('b'))}) - (${expressionOf(u('c'))})`,
+    `share-between-${pattern}`, 'w', '1', { c: 'deg', b: 'deg', t: 'deg', a: 'deg' }, `max(0, (${expressionOf(u('b'))}) - (${expressionOf(u('c'))}))`,
     (v) => Math.max(0, shareBelow(pattern, (2 * (v.b - v.t)) / v.a) - shareBelow(pattern, (2 * (v.c - v.t)) / v.a)),
     { sources: ['geometry'], certainty: 'derived', range: { a: POSITIVE } }
   );
@@ -154,14 +154,15 @@ export function bestSwivel(pattern: SprayPattern, nowDeg: number, fromDeg: numbe
   const inLeaf = (deg: number) => shareBetween(pattern, deg, coneDeg, sight.lowDeg, sight.highDeg);
   const now = inLeaf(nowDeg);
   if (now > 1 - LEAST_GAIN) return null;
-  const steps = Math.round((toDeg - fromDeg) * 2);
+  const steps = Math.ceil((toDeg - fromDeg) * 2);
   if (!(steps > 0 && steps <= 720)) return null;
+  const at = (i: number) => Math.min(fromDeg + i / 2, toDeg);
   let best = now;
-  for (let i = 0; i <= steps; i++) best = Math.max(best, inLeaf(fromDeg + i / 2));
+  for (let i = 0; i <= steps; i++) best = Math.max(best, inLeaf(at(i)));
   if (best - now < LEAST_GAIN) return null;
   let choice: SwivelChoice | null = null;
   for (let i = 0; i <= steps; i++) {
-    const deg = fromDeg + i / 2;
+    const deg = at(i);
     const share = inLeaf(deg);
     if (share >= best - 0.02 && (choice === null || Math.abs(deg - nowDeg) < Math.abs(choice.turnDeg)))
       choice = { turnDeg: deg - nowDeg, inLeafAfter: share };
