@@ -9,7 +9,7 @@ export function doseFindings(result: Result): Finding[] {
   const { water, product, sprayer, strategy, canopy, pattern } = result;
   const out: Finding[] = [];
   const volume = sprayer.volume;
-  if (isRefused(water.wanted)) out.push(finding('no-wanted-water', 'note', { strategy: strategy.strategy.id }, [], 'ownWaterLPerHa'));
+  if (isRefused(water.wanted) || !(water.wanted.value > 0)) out.push(finding('no-wanted-water', 'note', { strategy: strategy.strategy.id }, [], 'ownWaterLPerHa'));
   else if (!isRefused(volume)) {
     const off = volume.value / water.wanted.value - 1;
     // Published: adjust when more than 5 % apart; from 10 % on other nozzles are due.

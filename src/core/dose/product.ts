@@ -133,7 +133,7 @@ export function product(label: Label, canopy: CanopyState, strategy: StrategyAns
       const most = adaptation === 'downward' ? 1 : Number.MAX_VALUE;
       const bounded = derive(BOUNDED_INDEX, { I0: index, F, Imax: given(most, '1', 'stated', { path: 'label.adaptation' }) });
       perHa = derive(SCALED[u], { D0: dose, I: bounded });
-      if (!isRefused(index)) {
+      if (!isRefused(index) && !isRefused(perHa)) {
         if (index.value > most) acts.push('not-above-label');
         else if (index.value < F.value) acts.push('floored');
         else acts.push('scaled-to-canopy');
