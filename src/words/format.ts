@@ -16,10 +16,13 @@ const HUGE = 1e15;
 /** Figures of doses: rounding to fewer would move them by more than a part in a thousand. */
 const isDose = (unit: Unit): boolean => unit.startsWith('kg') || unit.startsWith('Lprod');
 
+/** Readings that nobody takes to more than their usual decimals. */
+const COARSE: ReadonlySet<Unit> = new Set<Unit>(['%', 'deg', 'degC', 'K', 'rpm', 's', 's/100m', 'm/s', 'km/h']);
+
 /** Least digits that a figure keeps, whatever its usual decimals. */
 function leastDigits(size: number, unit: Unit, usual: number): number {
   if (isDose(unit)) return 4;
-  if (unit === '%') return 0;
+  if (COARSE.has(unit)) return 0;
   return size < 1 || (usual === 0 && size < 10) ? 3 : 0;
 }
 
@@ -74,7 +77,8 @@ export const formatUnit = (unit: Unit, system: UnitSystem): string => display(un
 export function formatAmount(value: number, unit: Unit, system: UnitSystem): string {
   const figure = formatFigure(value, unit, system);
   const symbol = formatUnit(unit, system);
-  return figure === DASH || symbol === '' ? figure : symbol === '°' ? figure + symbol : figure + FIXED_SPACE + symbol;
+  if (figure === DASH || symbol === '') return figure;
+  return symbol === '°' ? figure + symbol : figure + FIXED_SPACE + symbol.replaceAll(' ', FIXED_SPACE);
 }
 
 /** A figure for a sum that a reader does again: five digits, no zeros at the end. */

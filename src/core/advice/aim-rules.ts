@@ -6,6 +6,17 @@ import { amount, finding, share, type Finding } from './finding.ts';
 const names = (all: readonly NozzleState[]): string[] => all.map((n) => n.position.id);
 const meanOf = (all: readonly NozzleState[], pick: (n: NozzleState) => number): number => all.reduce((s, n) => s + pick(n), 0) / all.length;
 
+/** Nozzles that want the same turn to a degree, so that no mean of up and down is ever advised. */
+function byTurn(all: readonly NozzleState[]): NozzleState[][] {
+  const groups = new Map<number, NozzleState[]>();
+  for (const n of all) {
+    const turn = Math.round(n.swivel!.turnDeg);
+    groups.set(turn, [...(groups.get(turn) ?? []), n]);
+  }
+  return [...groups.values()];
+}
+const turnOf = (alike: readonly NozzleState[]) => ({ value: meanOf(alike, (n) => n.swivel!.turnDeg), unit: 'deg' as const });
+
 /** Nozzles against the canopy: a small turn is preferred to shutting wherever it brings the spray into leaf. */
 export function aimFindings({ sprayer, assumptions }: Result): Finding[] {
   const out: Finding[] = [];
@@ -24,14 +35,14 @@ export function aimFindings({ sprayer, assumptions }: Result): Finding[] {
     const turnable = missing.filter((n) => n.swivel !== null && n.swivel.inLeafAfter >= useful);
     const useless = missing.filter((n) => !turnable.includes(n));
     const lost = (n: NozzleState) => valueOf(miss === 'over-top' ? n.shares.overTop : n.shares.underSkirt) ?? 0;
-    if (turnable.length > 0)
-      out.push(finding(`${miss}-turn`, 'warn', { nozzles: names(turnable), lost: share(meanOf(turnable, lost)), turn: { value: meanOf(turnable, (n) => n.swivel!.turnDeg), unit: 'deg' }, after: share(meanOf(turnable, (n) => n.swivel!.inLeafAfter)) }, ['duga-2015'], 'setting.nozzles'));
+    for (const alike of byTurn(turnable))
+      out.push(finding(`${miss}-turn`, 'warn', { nozzles: names(alike), lost: share(meanOf(alike, lost)), turn: turnOf(alike), after: share(meanOf(alike, (n) => n.swivel!.inLeafAfter)) }, ['duga-2015'], 'setting.nozzles'));
     if (useless.length > 0)
       out.push(finding(`${miss}-shut`, 'warn', { nozzles: names(useless), lost: share(meanOf(useless, lost)) }, ['lwk-nrw'], 'setting.nozzles'));
   }
   const partly = spraying.filter((n) => n.verdict === 'in-leaf' && n.swivel !== null && n.swivel.inLeafAfter - (valueOf(n.shares.inLeaf) ?? 0) >= 0.15);
-  if (partly.length > 0)
-    out.push(finding('turn-gains', 'note', { nozzles: names(partly), turn: { value: meanOf(partly, (n) => n.swivel!.turnDeg), unit: 'deg' }, now: share(meanOf(partly, (n) => valueOf(n.shares.inLeaf) ?? 0)), after: share(meanOf(partly, (n) => n.swivel!.inLeafAfter)) }, ['duga-2015'], 'setting.nozzles'));
+  for (const alike of byTurn(partly))
+    out.push(finding('turn-gains', 'note', { nozzles: names(alike), turn: turnOf(alike), now: share(meanOf(alike, (n) => valueOf(n.shares.inLeaf) ?? 0)), after: share(meanOf(alike, (n) => n.swivel!.inLeafAfter)) }, ['duga-2015'], 'setting.nozzles'));
   const missed = sprayer.nozzles.filter((n) => !n.open && n.would === 'in-leaf' && (valueOf(n.shares.inLeaf) ?? 0) >= 0.75);
   if (missed.length > 0) out.push(finding('shut-in-leaf', 'note', { nozzles: names(missed) }, [], 'setting.nozzles'));
   if (!isRefused(sprayer.inLeaf) && sprayer.inLeaf.value >= 0.9) out.push(finding('well-aimed', 'good', { share: share(sprayer.inLeaf.value) }, ['geometry']));

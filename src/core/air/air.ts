@@ -87,6 +87,8 @@ export interface AirState {
 export function airState(machine: Machine, setting: Setting, canopy: CanopyState, pass: Pass, speed: Given, assumptions: Assumptions, flow?: Answer): AirState {
   const c = canopy.figures;
   const k = assumptions.take(`air.k-${isEarly(canopy.bbch) ? 'early' : canopy.densityClass}`);
+  // Judged by in the advice; taken here so that the user's own value counts and is listed.
+  assumptions.take('air.tolerance');
   const K = given(pass.airRows / 2, '1', 'stated', { path: 'pattern' });
   const rule = { R: c.R, H: c.H, K, k };
   const needed = derive(AIR_NEEDED, { ...rule, v: speed });

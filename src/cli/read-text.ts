@@ -1,0 +1,23 @@
+import { createReadStream } from 'node:fs';
+import { cli } from '#words/en/cli.ts';
+import { EXIT, Stop, type Streams } from './exit.ts';
+
+const WHY: Readonly<Record<string, string>> = { ENOENT: cli.why.missing, ENOTDIR: cli.why.missing, EISDIR: cli.why.folder, EACCES: cli.why.denied, EPERM: cli.why.denied };
+
+/** The text of a file, or of standard input for `-`; stops with `unreadable` where it is none, or longer than `most` bytes. */
+export async function readText(file: string, most: number, { stdin }: Streams): Promise<string> {
+  const parts: Uint8Array[] = [];
+  let length = 0;
+  try {
+    for await (const part of file === '-' ? stdin : (createReadStream(file) as AsyncIterable<Uint8Array>)) {
+      length += part.length;
+      if (length > most) throw new Stop(EXIT.unreadable, cli.unreadable(file, cli.why.tooLarge(most)));
+      parts.push(part);
+    }
+    return new TextDecoder('utf-8', { fatal: true }).decode(Buffer.concat(parts));
+  } catch (error) {
+    if (error instanceof Stop) throw error;
+    const { code, message } = error as NodeJS.ErrnoException;
+    throw new Stop(EXIT.unreadable, cli.unreadable(file, code === 'ERR_ENCODING_INVALID_ENCODED_DATA' ? cli.why.encoding : (WHY[code ?? ''] ?? message)));
+  }
+}

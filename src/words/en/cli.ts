@@ -1,0 +1,97 @@
+/** What the command line says: help, headings and complaints. English, apart from the catalogue, so that the screen does not carry it. */
+
+export const USAGE = {
+  main: `Rowtailor: fit the dose, the nozzles and the air to the row.
+
+rowtailor VERB ...
+
+  advise FILE   the setting for each block and rung of a document, and what to do about it
+
+rowtailor VERB --help tells more of one verb.
+Exit codes: 0 done, 1 some input refused, 2 wrong usage, 3 unreadable.
+`,
+  advise: `rowtailor advise FILE [--block ID] [--rung ID] [--units metric|us] [--json]
+
+Works out every rung of every block of a document, in the order of the file; FILE - reads standard input.
+
+  --block ID    only the block with this id
+  --rung ID     only the rungs with this id
+  --units       metric (default) or us; for the text alone
+  --json        the whole result with the working of every figure, in the engine's units:
+                {"format": "rowtailor-advice", "version": 1, "results": [...]}, one result per rung
+  -h, --help    this text
+
+Exit codes
+  0  done
+  1  the file was refused, or some figure could not be worked out from it
+  2  wrong usage, or no such block or rung
+  3  the file cannot be read, or is no JSON
+`
+} as const;
+
+export const cli = {
+  unknownVerb: (verb: string, verbs: readonly string[]) => `There is no verb "${verb}". Verbs: ${verbs.join(', ')}.`,
+  tryHelp: (verb?: string) => `See: rowtailor ${verb ? `${verb} ` : ''}--help`,
+  noFile: 'Name one document to read, or - for standard input.',
+  tooManyFiles: (found: number) => `One document at a time, not ${found}.`,
+  badUnits: (units: string) => `--units is "${units}"; it must be metric or us.`,
+  noBlock: (id: string, known: readonly string[]) => `There is no block "${id}". Blocks: ${known.join(', ')}.`,
+  noRung: (id: string, known: readonly string[]) => `There is no rung "${id}" there. Rungs: ${known.join(', ')}.`,
+  unreadable: (file: string, why: string) => `${file} cannot be read: ${why}`,
+  why: { missing: 'there is no such file.', folder: 'it is a folder.', denied: 'reading it is not allowed.', tooLarge: (most: number) => `it is larger than ${most / 1e6} MB.`, encoding: 'it is not UTF-8 text.' },
+  refusedIn: (where: string, reasons: readonly string[]) => `${where}: some figures could not be worked out. ${reasons.join(' ')}`,
+
+  headings: {
+    canopy: 'Canopy',
+    water: 'Water',
+    product: (name: string) => `Product: ${name}`,
+    setting: 'Setting',
+    nozzles: 'Nozzles',
+    options: 'Options',
+    air: 'Air',
+    weather: 'Weather',
+    findings: 'Findings, worst first',
+    difference: (name: string) => `Against the rung before, ${name}`,
+    assumptions: 'Assumptions used'
+  },
+  rows: (amount: string) => `rows ${amount} apart`,
+  trees: (amount: string) => `trees ${amount} apart`,
+  bbch: (stage: number) => `BBCH ${String(stage).padStart(2, '0')}`,
+  interval: (range: string) => `95 %: ${range}`,
+  strategy: 'strategy',
+  wantedWater: 'water wanted',
+  dilute: 'dilute water',
+  setWater: 'water as set',
+  concentration: 'concentration factor',
+  labelDose: 'label dose',
+  dose: 'dose',
+  index: 'dose index by canopy',
+  mix: 'mix strength',
+  perTank: (tank: string) => `in a full tank of ${tank}`,
+  speed: 'speed',
+  pressure: 'pressure',
+  gear: 'fan gear',
+  pto: 'PTO speed',
+  open: 'open nozzles',
+  openOf: (open: number, all: number) => `${open} of ${all}`,
+  flow: 'total flow',
+  volume: 'application volume',
+  per100m: 'per 100 m of row',
+  workRate: 'work rate, spraying',
+  inLeaf: 'aimed in leaf',
+  overTop: 'over the top',
+  underSkirt: 'under the skirt',
+  columns: { nozzle: 'nozzle', size: 'size', colour: 'colour', flow: 'flow', angle: 'angle', inLeaf: 'in leaf', overTop: 'over top', underSkirt: 'under skirt', drops: 'drops', verdict: 'verdict' },
+  aimLimits: 'Straight spray, geometry alone: air bends and spreads it. Check with paper.',
+  optionColumns: { volume: 'volume', rate: 'work rate', sameMix: 'product, mix kept', newMix: 'mix for the dose' },
+  possible: 'possible',
+  notPossible: 'not possible',
+  perMetre: 'air per metre of row',
+  outlet: 'air at the outlet',
+  deltaT: 'delta T',
+  limitOf: { 'delta-t': 'delta T', wind: 'wind', temperature: 'temperature', humidity: 'humidity' },
+  side: { inside: 'inside', below: 'below', above: 'above' },
+  atLeast: (amount: string) => `at least ${amount}`,
+  atMost: (amount: string) => `at most ${amount}`,
+  closing: 'The label and local law rule over every figure here. Prove the setting on the headland before you spray.'
+} as const;
