@@ -34,6 +34,7 @@ function fieldProblem(issue: Issue, root: unknown): Problem {
   const limits = limitsOf(pointer(steps));
   const range: Parameters = limits ? { least: limits.least, most: limits.most, unit: limits.unit } : {};
 
+  if (issue.code === 'invalid_key') return problem(steps, 'not-an-id', steps.at(-1), { most: ID_LENGTH });
   if (issue.code === 'invalid_value' || issue.code === 'invalid_union') {
     const choices = (issue.code === 'invalid_value' ? issue.values : ('options' in issue ? (issue.options ?? []) : [])).map(String);
     const parameters = { choices: choices.join(', '), nearest: typeof value === 'string' ? nearest(value, choices) : '' };
@@ -58,8 +59,6 @@ function fieldProblem(issue: Issue, root: unknown): Problem {
     case 'invalid_format':
       if (issue.format === 'date') return tell('not-a-date');
       return tell(issue.pattern?.includes('Cc') ? 'not-plain-text' : 'not-an-id', { most: ID_LENGTH });
-    case 'invalid_key':
-      return problem(steps, 'not-an-id', steps.at(-1), { most: ID_LENGTH });
     default:
       return tell('wrong-type', { wanted: 'another value' });
   }
