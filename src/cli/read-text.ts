@@ -17,7 +17,12 @@ export async function readText(file: string, most: number, { stdin }: Streams): 
     return new TextDecoder('utf-8', { fatal: true }).decode(Buffer.concat(parts));
   } catch (error) {
     if (error instanceof Stop) throw error;
-    const { code, message } = error as NodeJS.ErrnoException;
-    throw new Stop(EXIT.unreadable, cli.unreadable(file, code === 'ERR_ENCODING_INVALID_ENCODED_DATA' ? cli.why.encoding : (WHY[code ?? ''] ?? message)));
+    throw new Stop(EXIT.unreadable, cli.unreadable(file, whyUnreadable(error as Error)));
   }
+}
+
+/** Why a file could not be read or written, in words. */
+export function whyUnreadable(error: Error): string {
+  const { code, message } = error as NodeJS.ErrnoException;
+  return code === 'ERR_ENCODING_INVALID_ENCODED_DATA' ? cli.why.encoding : (WHY[code ?? ''] ?? message);
 }

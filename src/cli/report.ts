@@ -170,7 +170,7 @@ const options = (r: Result, system: UnitSystem): string[] =>
     const notes = said.flatMap(({ row, words }) => {
       const unusual = row.label === 'fine' ? '' : words.standing;
       const lost = isRefused(row.option.volume) ? words.consequence : '';
-      return [lost, ...words.sizes, ...words.remarks, unusual].filter(Boolean).map((note) => `${words.title}: ${note}`);
+      return [lost, ...words.sizes, ...words.remarks, unusual].filter(Boolean).map((note) => `${words.name}: ${note}`);
     });
     return [`${optionSetTitle(set, system)}:`, ...table.map((l) => INDENT + l), ...notes.flatMap((n) => paragraph(n, INDENT)).map((l) => INDENT + l)];
   });

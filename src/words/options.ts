@@ -10,6 +10,9 @@ import { refusalSentence } from './sentences.ts';
 
 /** One option in words. */
 export interface OptionWords {
+  /** "By speed" */
+  readonly name: string;
+  /** "By speed: 4.6 km/h" */
   readonly title: string;
   /** Volume and work rate, or why it is not possible. */
   readonly consequence: string;
@@ -32,6 +35,7 @@ export function optionWords(row: OptionRow, set: OptionSet, system: UnitSystem):
   const known = (a: Answer | null): a is Answer => a !== null && !isRefused(a);
   const product = known(row.sameMix) && known(row.newMix);
   return {
+    name: words.options[option.kind].plain,
     title: lost ? words.options[option.kind].plain : optionTitle(option, system),
     consequence: lost
       ? fill(words.optionRefused, { reason: refusalSentence(lost, system) }, system)

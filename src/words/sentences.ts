@@ -45,6 +45,8 @@ export function findingSentence(finding: Finding, system: UnitSystem): string {
   return template === undefined ? finding.code : capital(fill(template, finding.parameters, system, spell));
 }
 
+/** Beyond this a percentage says less than the two values. */
+const MOST_PERCENT = 300;
 /** Told as from and to alone. */
 const NO_PERCENT: ReadonlySet<string> = new Set(['speed', 'pressure']);
 
@@ -53,7 +55,8 @@ export function differenceLine(difference: Difference, system: UnitSystem): stri
   const { differences, differenceChange } = language();
   const template = look(differences, difference.code);
   if (template === undefined) return difference.code;
-  const measured = !NO_PERCENT.has(difference.code) && difference.parameters.change !== undefined;
+  const { change } = difference.parameters;
+  const measured = !NO_PERCENT.has(difference.code) && typeof change === 'object' && 'value' in change && change.value <= MOST_PERCENT;
   return fill(measured ? template.replace(/\.$/, `${differenceChange}.`) : template, difference.parameters, system, spell);
 }
 

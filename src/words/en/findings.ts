@@ -28,7 +28,7 @@ export const FINDINGS: Language['findings'] = {
   'pressure-outside-nozzle': '{pressure} is outside the {least} to {most} of “{table}”: flow and drops are uncertain. Use speed or nozzle size.',
   'speed-outside-machine': '{speed} is outside the machine’s {least} to {most}. Use pressure or nozzle size instead.',
 
-  'no-wanted-water': '“{strategy}” names no water. Enter the water that you want, as the label allows.',
+  'no-wanted-water': '“{strategy}” gives no water here. Enter the water that you want, as the label allows.',
   'volume-above-wanted': '{volume} is {off} above the wanted {wanted}. Correct it by one of the options.',
   'volume-below-wanted': '{volume} is {off} below the wanted {wanted}. Correct it by one of the options.',
   'volume-on-target': '{volume} meets the wanted {wanted}. Prove it on the headland.',

@@ -1,0 +1,30 @@
+import { cli, USAGE } from '#words/en/cli.ts';
+import { EXIT, Stop, type Exit, type Streams, type Verb } from './exit.ts';
+
+/** A verb is a file, loaded when it is called. */
+const VERBS: Readonly<Record<string, () => Promise<{ readonly run: Verb }>>> = {
+  advise: () => import('./verbs/advise.ts'),
+  table: () => import('./verbs/table.ts')
+};
+
+/** Runs the verb that is named first. Whatever the user did is told by the exit code; what throws is a programmer's error. */
+export async function dispatch(args: readonly string[], streams: Streams): Promise<Exit> {
+  const [verb, ...rest] = args;
+  if (verb === undefined) {
+    streams.err(USAGE.main);
+    return EXIT.usage;
+  }
+  if (verb === '-h' || verb === '--help') {
+    streams.out(USAGE.main);
+    return EXIT.done;
+  }
+  const load = Object.hasOwn(VERBS, verb) ? VERBS[verb] : undefined;
+  try {
+    if (!load) throw new Stop(EXIT.usage, `${cli.unknownVerb(verb, Object.keys(VERBS))}\n${cli.tryHelp()}`);
+    return await (await load()).run(rest, streams);
+  } catch (error) {
+    if (!(error instanceof Stop)) throw error;
+    streams.err(`${error.message}\n`);
+    return error.exit;
+  }
+}

@@ -1,0 +1,150 @@
+import * as F from '#core/canopy/formulas.ts';
+import type { CanopyState } from '#core/canopy/canopy.ts';
+import { outlineOf, sectionArea } from '#core/canopy/outline.ts';
+import { STRATEGIES } from '#core/dose/strategies.ts';
+import type { Strategy } from '#core/dose/strategy.ts';
+import { FT2_PER_ACRE_M2_PER_HA, FT3_PER_ACRE_M3_PER_HA, GAL_PER_1000FT3_L_PER_M3, GAL_PER_ACRE_L_PER_HA } from '#core/quantity/constants.ts';
+import { ASSUMPTIONS } from '#core/setting/assumptions.ts';
+import type { Formula } from '#core/working/answer.ts';
+import type { CanopyBatch } from '#job/csv/batch.ts';
+
+/** Figures of one canopy by the symbols of the formulas; one object is filled again and again. */
+type Symbols = Record<string, number>;
+
+const assumed = (id: string): number => ASSUMPTIONS.get(id)!.value;
+/** A table tells no stage, density class or outline: full leaf, medium and the default outline stand, as for a document that is silent. */
+const SILENT = { bbch: undefined, densityClass: 'medium' } as unknown as CanopyState;
+const unit = { heightM: 1, widthM: 1 };
+const FILL = sectionArea(outlineOf(unit));
+
+/** A strategy with its own constants under its symbols, ready to be given canopies. */
+interface Prepared {
+  readonly strategy: Strategy;
+  readonly symbols: Symbols;
+}
+
+const CANOPY = ['H', 'Hs', 'h', 'W', 'R', 'f', 'n', 's', 'A', 'TRVg', 'TRVc', 'TRVs', 'LWA', 'RL', 'UCR', 'LAD', 'LAI', 'k', 'm'];
+
+function prepare(): readonly Prepared[] {
+  const strategies = [...STRATEGIES.values()];
+  const constants = strategies.map((s) => ({ ...s.constants, ...s.choose?.(SILENT) }));
+  const names = new Set(constants.flatMap(Object.keys));
+  return strategies.map((strategy, i) => {
+    // All alike in shape and order, so that the formulas stay fast.
+    const symbols: Symbols = {};
+    for (const name of CANOPY) symbols[name] = 0.5;
+    for (const name of names) symbols[name] = constants[i]![name]?.value ?? 0.5;
+    if (strategy.reference) symbols[strategy.reference.symbol] = strategy.reference.compute(symbols);
+    return { strategy, symbols };
+  });
+}
+
+/** Canopy `i` of a batch into the symbols. */
+function fill(v: Symbols, b: CanopyBatch, i: number): void {
+  v.H = b.treeHeightM[i]!;
+  v.Hs = b.skirtHeightM[i]!;
+  v.W = b.canopyWidthM[i]!;
+  v.R = b.rowSpacingM[i]!;
+  v.f = b.filledFraction[i]!;
+  v.n = 2;
+  v.s = FILL;
+  const k = b.usDensityGalPer1000Ft3[i]!;
+  v.k = k === k ? k * GAL_PER_1000FT3_L_PER_M3 : US_DENSITY;
+  const lad = b.ladM2PerM3[i]!;
+  v.LAD = lad === lad ? lad : FULL_LEAF;
+  v.m = MULTIPLIER;
+  v.h = F.CROWN_HEIGHT.compute(v as Record<'H' | 'Hs', number>);
+  v.TRVg = F.TRV_GROUND.compute(v as never);
+  v.TRVc = F.TRV_CROWN.compute(v as never);
+  v.A = F.SECTION_AREA.compute(v as never);
+  v.TRVs = F.TRV_OUTLINE.compute(v as never);
+  v.LWA = F.LEAF_WALL.compute(v as never);
+  v.RL = F.ROW_LENGTH.compute(v as never);
+  v.UCR = F.CANOPY_ROWS.compute(v as never);
+  v.LAI = F.LEAF_AREA_INDEX.compute(v as never);
+}
+const US_DENSITY = assumed('canopy.us-density');
+const FULL_LEAF = assumed('canopy.full-leaf-density');
+const MULTIPLIER = assumed('canopy.multiplier-medium');
+
+function copy(to: Symbols, v: Symbols): void {
+  to.H = v.H!;
+  to.Hs = v.Hs!;
+  to.h = v.h!;
+  to.W = v.W!;
+  to.R = v.R!;
+  to.f = v.f!;
+  to.n = v.n!;
+  to.A = v.A!;
+  to.TRVg = v.TRVg!;
+  to.TRVc = v.TRVc!;
+  to.TRVs = v.TRVs!;
+  to.LWA = v.LWA!;
+  to.RL = v.RL!;
+  to.UCR = v.UCR!;
+  to.LAD = v.LAD!;
+  to.LAI = v.LAI!;
+  to.k = v.k!;
+  to.m = v.m!;
+}
+
+interface Output {
+  readonly name: string;
+  /** Strategy whose symbols it is computed from; the bare canopy where there is none. */
+  readonly from?: Prepared;
+  readonly value: (v: Symbols) => number;
+}
+
+const PREPARED = prepare();
+const of = (id: string): Prepared => PREPARED.find((p) => p.strategy.id === id)!;
+const computed = (formula: Formula, factor = 1) => (factor === 1 ? (v: Symbols) => formula.compute(v) : (v: Symbols) => formula.compute(v) * factor);
+
+function outputs(): readonly Output[] {
+  const us = of('us-row-volume');
+  const swiss = of('swiss-affine');
+  const first: Output[] = [
+    { name: 'trv_ground_m3_per_ha', value: (v) => v.TRVg! },
+    { name: 'trv_ground_ft3_per_ac', value: (v) => v.TRVg! / FT3_PER_ACRE_M3_PER_HA },
+    { name: 'trv_crown_m3_per_ha', value: (v) => v.TRVc! },
+    { name: 'lwa_m2_per_ha', value: (v) => v.LWA! },
+    { name: 'lwa_ft2_per_ac', value: (v) => v.LWA! / FT2_PER_ACRE_M2_PER_HA },
+    { name: 'row_length_m_per_ha', value: (v) => v.RL! },
+    { name: 'ucr_per_ha', value: (v) => v.UCR! },
+    { name: 'us_trv_water_l_per_ha', from: us, value: computed(us.strategy.water!) },
+    { name: 'us_trv_water_gal_per_ac', from: us, value: (v) => us.strategy.water!.compute(v) / GAL_PER_ACRE_L_PER_HA },
+    { name: 'swiss_dose_percent', from: swiss, value: computed(swiss.strategy.index, 100) },
+    { name: 'swiss_water_l_per_ha', from: swiss, value: computed(swiss.strategy.water!) }
+  ];
+  // Then what the other strategies say, in the order of the strategy table.
+  const rest = PREPARED.flatMap(({ strategy, symbols }): Output[] => {
+    const from = { strategy, symbols };
+    const name = strategy.id.replaceAll('-', '_');
+    const said = strategy === us.strategy || strategy === swiss.strategy;
+    return [
+      ...(strategy.water && !said ? [{ name: `${name}_water_l_per_ha`, from, value: computed(strategy.water) }] : []),
+      ...(strategy !== swiss.strategy && strategy.descriptor !== null ? [{ name: `${name}_dose_index`, from, value: computed(strategy.index) }] : [])
+    ];
+  });
+  return [...first, ...rest];
+}
+
+const OUTPUTS = outputs();
+export const HEADER = ['block', ...OUTPUTS.map((o) => o.name)].join(',');
+
+/** The lines of a batch, one per canopy, numbers in the shortest form that reads back the same. */
+export function linesOf(batch: CanopyBatch): string {
+  const v = CANOPY_SYMBOLS;
+  let text = '';
+  for (let i = 0; i < batch.count; i++) {
+    fill(v, batch, i);
+    for (const p of PREPARED) copy(p.symbols, v);
+    text += quoted(batch.block[i]!);
+    for (const o of OUTPUTS) text += ',' + o.value(o.from ? o.from.symbols : v);
+    text += '\n';
+  }
+  return text;
+}
+const CANOPY_SYMBOLS: Symbols = Object.fromEntries(CANOPY.map((name) => [name, 0.5]));
+
+/** A name as a CSV field; one that a spreadsheet would run as a formula stays text because it is quoted as it came. */
+const quoted = (name: string): string => (/[",\r\n]/.test(name) ? `"${name.replaceAll('"', '""')}"` : name);

@@ -1,0 +1,4 @@
+import { parentPort } from 'node:worker_threads';
+import { workOff, type Piece } from './piece.ts';
+
+parentPort?.on('message', (piece: Piece) => parentPort?.postMessage(workOff(piece)));
