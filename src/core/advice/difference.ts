@@ -15,8 +15,8 @@ export function differences(from: Result, to: Result): readonly Difference[] {
     const [x, y] = [valueOf(a), valueOf(b)];
     if (x === undefined || y === undefined || Math.abs(y - x) <= 0.01 * Math.max(Math.abs(x), Math.abs(y))) return;
     // From nothing there is no percentage.
-    const change = x === 0 ? {} : { change: share(Math.abs(y / x - 1)) };
-    out.push({ code, parameters: { from: amount(a!), to: amount(b!), ...change, direction: y > x ? 'more' : 'less' } });
+    const change = share(Math.abs(y / x - 1));
+    out.push({ code, parameters: { from: amount(a!), to: amount(b!), ...(Number.isFinite(change.value) ? { change } : {}), direction: y > x ? 'more' : 'less' } });
   };
   line('row-volume', from.canopy.figures.TRVc, to.canopy.figures.TRVc);
   line('leaf-area', from.canopy.figures.LAI, to.canopy.figures.LAI);

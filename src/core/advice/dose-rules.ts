@@ -1,6 +1,7 @@
 import { DROPLET_CLASSES } from '../sprayer/types.ts';
 import type { Result } from '../setting/result.ts';
 import { isEarly } from '../canopy/growth.ts';
+import { isWater } from '../dose/water.ts';
 import { isRefused, valueOf } from '../working/answer.ts';
 import { amount, finding, share, type Finding } from './finding.ts';
 
@@ -9,7 +10,7 @@ export function doseFindings(result: Result): Finding[] {
   const { water, product, sprayer, strategy, canopy, pattern } = result;
   const out: Finding[] = [];
   const volume = sprayer.volume;
-  if (isRefused(water.wanted) || !(water.wanted.value > 0)) out.push(finding('no-wanted-water', 'note', { strategy: strategy.strategy.id }, [], 'ownWaterLPerHa'));
+  if (!isWater(water.wanted)) out.push(finding('no-wanted-water', 'note', { strategy: strategy.strategy.id }, [], 'ownWaterLPerHa'));
   else if (!isRefused(volume)) {
     const off = volume.value / water.wanted.value - 1;
     // Published: adjust when more than 5 % apart; from 10 % on other nozzles are due.

@@ -1,4 +1,4 @@
-import { given, isRefused, refused, type Answer } from '../working/answer.ts';
+import { given, isRefused, refused, type Answer, type Quantity } from '../working/answer.ts';
 import { derive, NOT_NEGATIVE, POSITIVE } from '../working/figure.ts';
 import { formula } from '../working/formula.ts';
 import type { StrategyAnswer } from './evaluate.ts';
@@ -29,6 +29,9 @@ export interface Water {
   readonly free: Answer;
   readonly acts: readonly Act[];
 }
+
+/** Water worth comparing with: a bare canopy has none under some strategies, and nothing is no percentage of nothing. */
+export const isWater = (a: Answer): a is Quantity => !isRefused(a) && a.value > 1e-3;
 
 /** The user's own water, else the strategy's at the wanted concentration, held between the label's least and most. */
 export function wantedWater(strategy: StrategyAnswer, own: number | undefined, concentration: number | undefined, label: Label | undefined): Water {

@@ -6,7 +6,7 @@ import { evaluateStrategy } from '../dose/evaluate.ts';
 import { DELIVERED, MIX_STRENGTH, PER_TANK, product } from '../dose/product.ts';
 import { STRATEGIES } from '../dose/strategies.ts';
 import type { Label } from '../dose/types.ts';
-import { CONCENTRATION, wantedWater } from '../dose/water.ts';
+import { CONCENTRATION, isWater, wantedWater } from '../dose/water.ts';
 import { optionsFor } from '../sprayer/options.ts';
 import { sprayerState, type SprayerState } from '../sprayer/sprayer.ts';
 import type { Setting } from '../sprayer/types.ts';
@@ -95,7 +95,7 @@ function productState(label: Label, canopy: ReturnType<typeof canopyState>, stra
 function optionSets(sprayer: SprayerState, saved: SprayerState | null, wanted: Answer, pass: Pass, dose: Answer | null, label: Label | undefined): readonly OptionSet[] {
   const sets: OptionSet[] = [];
   const add = (against: OptionSet['against'], target: Answer) => {
-    if (isRefused(target) || !(target.value > 0) || isRefused(sprayer.volume) || Math.abs(sprayer.volume.value / target.value - 1) < 0.005) return;
+    if (!isWater(target) || isRefused(sprayer.volume) || Math.abs(sprayer.volume.value / target.value - 1) < 0.005) return;
     sets.push({ against, target, rows: optionsFor(sprayer, target, pass).map((option) => consequence(option, target, dose, label)) });
   };
   if (saved) add('saved', saved.volume);
