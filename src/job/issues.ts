@@ -7,13 +7,18 @@ import { fieldsOf, isObject, memberOf } from './shape.ts';
 type Issue = z.core.$ZodIssue;
 type Step = string | number;
 
-/** What the schema library found → our problems, with the value that stands there and what is allowed instead. */
-export function problemsOf(issues: readonly Issue[], schema: z.ZodMiniType, root: unknown): Problem[] {
+/**
+ * What the schema library found in the part at `prefix` → our problems, with the value that stands there and what is allowed
+ * instead. `schema` and `root` are the whole document's.
+ */
+export function problemsOf(issues: readonly Issue[], prefix: readonly Step[], schema: z.ZodMiniType, root: unknown): Problem[] {
   // One field is told one thing, the first found, save for unknown keys, which are told one by one.
   const told = new Map<string, Problem>();
-  for (const issue of issues)
-    for (const p of issue.code === 'unrecognized_keys' ? unknownKeys(issue, schema, root) : [fieldProblem(issue, root)])
+  for (const issue of issues) {
+    const steps = [...prefix, ...(issue.path as Step[])];
+    for (const p of issue.code === 'unrecognized_keys' ? unknownKeys(issue.keys, steps, schema, root) : [fieldProblem(issue, steps, root)])
       if (!told.has(p.path)) told.set(p.path, p);
+  }
   return [...told.values()];
 }
 
@@ -27,14 +32,13 @@ function at(root: unknown, steps: readonly Step[]): { value: unknown; stands: bo
   return { value, stands: true };
 }
 
-function fieldProblem(issue: Issue, root: unknown): Problem {
-  const steps = issue.path as Step[];
+function fieldProblem(issue: Issue, steps: readonly Step[], root: unknown): Problem {
   const { value, stands } = at(root, steps);
   const tell = (code: ProblemCode, parameters: Parameters = {}): Problem => problem(steps, code, value, parameters);
   const limits = limitsOf(pointer(steps));
   const range: Parameters = limits ? { least: limits.least, most: limits.most, unit: limits.unit } : {};
 
-  if (issue.code === 'invalid_key') return problem(steps, 'not-an-id', steps.at(-1), { most: ID_LENGTH });
+  if (issue.code === 'invalid_key') return problem(steps, 'not-an-id', String(steps.at(-1)), { most: ID_LENGTH });
   if (issue.code === 'invalid_value' || issue.code === 'invalid_union') {
     const choices = (issue.code === 'invalid_value' ? issue.values : ('options' in issue ? (issue.options ?? []) : [])).map(String);
     const parameters = { choices: choices.join(', '), nearest: typeof value === 'string' ? nearest(value, choices) : '' };
@@ -66,8 +70,7 @@ function fieldProblem(issue: Issue, root: unknown): Problem {
 
 const within = (value: number, { least, most }: { least: number; most: number }): boolean => value >= least && value <= most;
 
-function unknownKeys(issue: Issue & { code: 'unrecognized_keys' }, schema: z.ZodMiniType, root: unknown): Problem[] {
-  const steps = issue.path as Step[];
+function unknownKeys(keys: readonly string[], steps: readonly Step[], schema: z.ZodMiniType, root: unknown): Problem[] {
   let here: z.ZodMiniType | undefined = schema;
   let value = root;
   for (const s of steps) {
@@ -77,7 +80,7 @@ function unknownKeys(issue: Issue & { code: 'unrecognized_keys' }, schema: z.Zod
   const known = Object.keys((here && fieldsOf(here, value)) ?? {});
   // A key that is already there was not what was meant.
   const free = known.filter((k) => !(isObject(value) && Object.hasOwn(value, k)));
-  return issue.keys.map((key) =>
+  return keys.map((key) =>
     problem([...steps, key], 'unknown-key', at(root, [...steps, key]).value, {
       key,
       known: known.join(', '),

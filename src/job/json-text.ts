@@ -1,5 +1,5 @@
 import { problem, type Problem } from './problem.ts';
-import { DEEPEST, LONGEST_FILE, MOST_VALUES } from './limits.ts';
+import { DEEPEST, LONGEST_FILE, MOST_KEYS, MOST_VALUES } from './limits.ts';
 
 /** Keys by which a careless merge would reach into the machinery of the language. */
 const FORBIDDEN = new Set(['__proto__', 'constructor', 'prototype']);
@@ -52,6 +52,10 @@ class Scan {
   run(): Problem | undefined {
     const { text, stack } = this;
     for (;;) {
+      const open = stack.at(-1);
+      if (open?.keys && open.keys.size > MOST_KEYS)
+        return problem(this.steps().slice(0, -1), 'too-many', undefined, { length: open.keys.size, bound: MOST_KEYS });
+
       // a value, or the end of an empty list or object that was just opened
       const c = this.next();
       if (++this.values > MOST_VALUES) return problem([], 'too-many-values', undefined, { most: MOST_VALUES });
@@ -138,12 +142,19 @@ class Scan {
 
   private line = 1;
   private lineStart = 0;
+  private nextBreak: number | undefined;
 
   /** Line and column, counted from one, going on from where it was asked last. */
   private place(): { line: number; column: number } {
-    for (let end = this.text.indexOf('\n', this.lineStart); end >= 0 && end < this.i; end = this.text.indexOf('\n', this.lineStart)) {
+    const breakFrom = (from: number): number => {
+      const at = this.text.indexOf('\n', from);
+      return at < 0 ? Infinity : at;
+    };
+    this.nextBreak ??= breakFrom(0);
+    while (this.nextBreak < this.i) {
       this.line++;
-      this.lineStart = end + 1;
+      this.lineStart = this.nextBreak + 1;
+      this.nextBreak = breakFrom(this.lineStart);
     }
     return { line: this.line, column: this.i - this.lineStart + 1 };
   }

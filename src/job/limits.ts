@@ -162,5 +162,9 @@ export const LONGEST_FILE = 10_000_000;
 export const DEEPEST = 32;
 /** Numbers, texts, lists and objects of a whole file. */
 export const MOST_VALUES = 300_000;
+/** Keys of one object. */
+export const MOST_KEYS = 1000;
+/** Problems after which the fields of a file are not looked at any further. */
+export const ENOUGH_PROBLEMS = 2000;
 /** Problems told one by one. */
 export const MOST_PROBLEMS = 200;

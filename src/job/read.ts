@@ -1,14 +1,18 @@
+import type * as z from 'zod/mini';
 import { FORMAT, VERSION, type Document } from '#core/setting/document.ts';
 import { problemsOf } from './issues.ts';
 import { parseJson } from './json-text.ts';
-import { MOST_PROBLEMS } from './limits.ts';
+import { ENOUGH_PROBLEMS, LENGTHS, MOST_PROBLEMS } from './limits.ts';
 import { migrated } from './migrations.ts';
 import { problem, type Problem } from './problem.ts';
 import { relationProblems } from './relations.ts';
 import { DOCUMENT } from './schema.ts';
-import { isObject } from './shape.ts';
+import { isObject, memberOf } from './shape.ts';
 
-/** A document, or every reason against it. `more` problems were found beyond those that are listed. */
+/**
+ * A document, or every reason against it. `more` problems were found beyond those that are listed, at least: a file of
+ * nothing but mistakes is not read to its end.
+ */
 export type Reading =
   | { readonly ok: true; readonly document: Document }
   | { readonly ok: false; readonly problems: readonly Problem[]; readonly more: number };
@@ -28,17 +32,40 @@ function judged(value: unknown, found: readonly Problem[]): Reading {
   if (foreign) return refusedFor([foreign]);
   const current = migrated(value, value['version'] as number);
 
-  const result = DOCUMENT.safeParse(current);
-  const problems = [
-    ...found,
-    ...(result.success ? [] : problemsOf(result.error.issues, DOCUMENT, current)),
-    ...relationProblems(current)
-  ];
+  const { document, problems: inFields } = fields(current);
+  const problems = [...found, ...inFields, ...relationProblems(current)];
   // A forbidden key is unknown too, and a field of a wrong type may be refused by two rules: the first says enough.
   const told = new Set<string>();
   const each = problems.filter((p) => !told.has(p.path) && told.add(p.path));
-  if (each.length > 0 || !result.success) return refusedFor(each);
-  return { ok: true, document: result.data };
+  return each.length > 0 || !document ? refusedFor(each) : { ok: true, document };
+}
+
+const LISTS = ['blocks', 'machines', 'nozzleTables', 'labels'] as const;
+
+/**
+ * Every field by itself. The entries of the great lists are judged one by one, so that a file of nothing but mistakes is
+ * given up soon, and so that its mistakes never come in more at once than the schema library can carry.
+ */
+function fields(current: Readonly<Record<string, unknown>>): { document?: Document; problems: Problem[] } {
+  const problems: Problem[] = [];
+  const judge = (schema: z.ZodMiniType, value: unknown, at: readonly (string | number)[]): unknown => {
+    const result = schema.safeParse(value);
+    if (!result.success) problems.push(...problemsOf(result.error.issues, at, DOCUMENT, current));
+    return result.data;
+  };
+  const shell: Record<string, unknown> = { ...current };
+  const entries: Record<string, unknown[]> = {};
+  for (const field of LISTS) {
+    const list = current[field];
+    // Too long a list is refused whole, with the shell.
+    if (!Array.isArray(list) || list.length > LENGTHS[field][1]) continue;
+    const entry = memberOf(DOCUMENT.shape[field], list, 0)!;
+    shell[field] = [];
+    entries[field] = list.map((value, i) => (problems.length < ENOUGH_PROBLEMS ? judge(entry, value, [field, i]) : undefined));
+  }
+  const data = judge(DOCUMENT, shell, []);
+  // Every part has been through its schema, and the schema is the type.
+  return problems.length > 0 ? { problems } : { document: { ...(data as Document), ...entries }, problems };
 }
 
 const refusedFor = (problems: readonly Problem[]): Reading => ({

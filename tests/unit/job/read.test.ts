@@ -159,6 +159,15 @@ describe('what a problem tells', () => {
     // each empty block lacks id, name, row spacing, machine, strategy and rungs
     expect([r.problems.length, r.more]).toEqual([200, 400]);
   });
+  it.each<[string, object]>([
+    ['empty nozzles by the hundred thousand', { blocks: Array(500).fill({ rungs: Array(40).fill({ setting: { nozzles: Array(9).fill({}) } }) }) }],
+    ['unknown keys by the hundred thousand', { blocks: Array(280).fill(Object.fromEntries(Array.from({ length: 999 }, (_, i) => [`key-${i}`, 1]))) }]
+  ])('%s, without failing', (_, wrong) => {
+    const r = readDocument(JSON.stringify({ ...sample(), ...wrong }));
+    if (r.ok) throw new Error('read');
+    expect(r.problems).toHaveLength(200);
+    expect(r.more).toBeGreaterThan(1000);
+  });
   it('relations and fields together', () => {
     const d = sample();
     d.blocks[0]!.rowSpacingM = 99;
@@ -191,6 +200,10 @@ describe('text', () => {
     expect(deep).toHaveLength(1);
     expect(deep[0]).toMatch(/ too-deep$/);
     expect(told('{"a":'.repeat(1_000_000))[0]).toMatch(/ too-deep$/);
+  });
+  it('keys without end', () => {
+    const keys = (n: number): string => '{' + Array.from({ length: n }, (_, i) => `"a${i}":0`).join(',') + '}';
+    expect(told(JSON.stringify(sample()).replace('{"aim.overshoot":0.4}', keys(200_000)))).toEqual(['/assumptions too-many']);
   });
   it('line and column of what breaks it', () =>
     expect(problems('{\n  "format": "rowtailor",\n  "version" 1\n}')[0]).toMatchObject({ value: '"1"', parameters: { line: 3, column: 13 } }));
