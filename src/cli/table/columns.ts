@@ -21,6 +21,8 @@ const FILL = sectionArea(outlineOf(unit));
 interface Prepared {
   readonly strategy: Strategy;
   readonly symbols: Symbols;
+  /** Hands over the canopy figures that its formulas use. */
+  readonly take: readonly ((to: Symbols, v: Symbols) => void)[];
 }
 
 const CANOPY = ['H', 'Hs', 'h', 'W', 'R', 'f', 'n', 's', 'A', 'TRVg', 'TRVc', 'TRVs', 'LWA', 'RL', 'UCR', 'LAD', 'LAI', 'k', 'm'];
@@ -35,7 +37,9 @@ function prepare(): readonly Prepared[] {
     for (const name of CANOPY) symbols[name] = 0.5;
     for (const name of names) symbols[name] = constants[i]![name]?.value ?? 0.5;
     if (strategy.reference) symbols[strategy.reference.symbol] = strategy.reference.compute(symbols);
-    return { strategy, symbols };
+    const used = new Set([strategy.water, strategy.index].flatMap((formula) => Object.keys(formula?.inputs ?? {})));
+    const take = CANOPY.filter((name) => used.has(name) && !(name in constants[i]!)).map((name) => HAND_OVER[name]!);
+    return { strategy, symbols, take };
   });
 }
 
@@ -67,26 +71,24 @@ const US_DENSITY = assumed('canopy.us-density');
 const FULL_LEAF = assumed('canopy.full-leaf-density');
 const MULTIPLIER = assumed('canopy.multiplier-medium');
 
-function copy(to: Symbols, v: Symbols): void {
-  to.H = v.H!;
-  to.Hs = v.Hs!;
-  to.h = v.h!;
-  to.W = v.W!;
-  to.R = v.R!;
-  to.f = v.f!;
-  to.n = v.n!;
-  to.A = v.A!;
-  to.TRVg = v.TRVg!;
-  to.TRVc = v.TRVc!;
-  to.TRVs = v.TRVs!;
-  to.LWA = v.LWA!;
-  to.RL = v.RL!;
-  to.UCR = v.UCR!;
-  to.LAD = v.LAD!;
-  to.LAI = v.LAI!;
-  to.k = v.k!;
-  to.m = v.m!;
-}
+/** Hands one canopy figure over: a fixed property each, which is many times faster than one by name. */
+const HAND_OVER: Readonly<Record<string, (to: Symbols, v: Symbols) => void>> = {
+  H: (to, v) => (to.H = v.H!),
+  h: (to, v) => (to.h = v.h!),
+  W: (to, v) => (to.W = v.W!),
+  R: (to, v) => (to.R = v.R!),
+  f: (to, v) => (to.f = v.f!),
+  TRVg: (to, v) => (to.TRVg = v.TRVg!),
+  TRVc: (to, v) => (to.TRVc = v.TRVc!),
+  TRVs: (to, v) => (to.TRVs = v.TRVs!),
+  LWA: (to, v) => (to.LWA = v.LWA!),
+  RL: (to, v) => (to.RL = v.RL!),
+  UCR: (to, v) => (to.UCR = v.UCR!),
+  LAD: (to, v) => (to.LAD = v.LAD!),
+  LAI: (to, v) => (to.LAI = v.LAI!),
+  k: (to, v) => (to.k = v.k!),
+  m: (to, v) => (to.m = v.m!)
+};
 
 interface Output {
   readonly name: string;
@@ -115,15 +117,14 @@ function outputs(): readonly Output[] {
     { name: 'swiss_dose_percent', from: swiss, value: computed(swiss.strategy.index, 100) },
     { name: 'swiss_water_l_per_ha', from: swiss, value: computed(swiss.strategy.water!) }
   ];
-  // Then what the other strategies say, in the order of the strategy table.
-  const rest = PREPARED.flatMap(({ strategy, symbols }): Output[] => {
-    const from = { strategy, symbols };
+  // Then what each other strategy says, in the order of the strategy table: its water, or its dose index where it names no water.
+  const rest = PREPARED.flatMap((from): Output[] => {
+    const { strategy } = from;
     const name = strategy.id.replaceAll('-', '_');
-    const said = strategy === us.strategy || strategy === swiss.strategy;
-    return [
-      ...(strategy.water && !said ? [{ name: `${name}_water_l_per_ha`, from, value: computed(strategy.water) }] : []),
-      ...(strategy !== swiss.strategy && strategy.descriptor !== null ? [{ name: `${name}_dose_index`, from, value: computed(strategy.index) }] : [])
-    ];
+    if (strategy === us.strategy || strategy === swiss.strategy || strategy.descriptor === null) return [];
+    return strategy.water
+      ? [{ name: `${name}_water_l_per_ha`, from, value: computed(strategy.water) }]
+      : [{ name: `${name}_dose_index`, from, value: computed(strategy.index) }];
   });
   return [...first, ...rest];
 }
@@ -131,20 +132,53 @@ function outputs(): readonly Output[] {
 const OUTPUTS = outputs();
 export const HEADER = ['block', ...OUTPUTS.map((o) => o.name)].join(',');
 
-/** The lines of a batch, one per canopy, numbers in the shortest form that reads back the same. */
-export function linesOf(batch: CanopyBatch): string {
-  const v = CANOPY_SYMBOLS;
-  let text = '';
-  for (let i = 0; i < batch.count; i++) {
-    fill(v, batch, i);
-    for (const p of PREPARED) copy(p.symbols, v);
-    text += quoted(batch.block[i]!);
-    for (const o of OUTPUTS) text += ',' + o.value(o.from ? o.from.symbols : v);
-    text += '\n';
-  }
-  return text;
-}
-const CANOPY_SYMBOLS: Symbols = Object.fromEntries(CANOPY.map((name) => [name, 0.5]));
+/** Strategies that some column asks. */
+const USED = PREPARED.filter((p) => OUTPUTS.some((o) => o.from === p));
 
-/** A name as a CSV field; one that a spreadsheet would run as a formula stays text because it is quoted as it came. */
+/** Room for one line: a name as long as the reader lets it be, and every number at its longest. */
+const LONGEST_LINE = 1024 + 26 * OUTPUTS.length;
+const NEWLINE = 10;
+
+/** Lines of figures as UTF-8, one per canopy, numbers in the shortest form that reads back the same. */
+export class Lines {
+  private length = 0;
+  private readonly row = new Float64Array(OUTPUTS.length);
+  private readonly canopy: Symbols = Object.fromEntries(CANOPY.map((name) => [name, 0.5]));
+
+  private bytes: Buffer<ArrayBuffer>;
+
+  /** @param room bytes to begin with */
+  constructor(room: number) {
+    this.bytes = Buffer.allocUnsafe(Math.max(room, LONGEST_LINE));
+  }
+
+  add(batch: CanopyBatch): void {
+    const { canopy, row } = this;
+    for (let i = 0; i < batch.count; i++) {
+      fill(canopy, batch, i);
+      for (const { symbols, take } of USED) for (const hand of take) hand(symbols, canopy);
+      for (let o = 0; o < OUTPUTS.length; o++) {
+        const { from, value } = OUTPUTS[o]!;
+        row[o] = value(from ? from.symbols : canopy);
+      }
+      if (this.length + LONGEST_LINE > this.bytes.length) this.grow();
+      this.length += this.bytes.write(quoted(batch.block[i]!) + ',', this.length);
+      this.length += this.bytes.write(row.join(','), this.length, 'latin1');
+      this.bytes[this.length++] = NEWLINE;
+    }
+  }
+
+  /** What was written, as a copy of its own. */
+  take(): Uint8Array<ArrayBuffer> {
+    return new Uint8Array(this.bytes.subarray(0, this.length));
+  }
+
+  private grow(): void {
+    const larger = Buffer.allocUnsafe(2 * this.bytes.length);
+    this.bytes.copy(larger, 0, 0, this.length);
+    this.bytes = larger;
+  }
+}
+
+/** A name as a CSV field. */
 const quoted = (name: string): string => (/[",\r\n]/.test(name) ? `"${name.replaceAll('"', '""')}"` : name);

@@ -38,7 +38,7 @@ const idlest = (crew: readonly Hand[]): Hand => crew.reduce((a, b) => (b.load < 
 
 /** One thread with its queue of pieces. */
 class Hand {
-  private readonly worker = new Worker(new URL('./worker.mjs', import.meta.url));
+  private readonly worker = new Worker(new URL('./worker.mjs', import.meta.url), { resourceLimits: { maxYoungGenerationSizeMb: 16 } });
   private readonly asked: { resolve: (done: Done) => void; reject: (error: unknown) => void }[] = [];
 
   constructor() {
@@ -54,7 +54,7 @@ class Hand {
     const done = new Promise<Done>((resolve, reject) => this.asked.push({ resolve, reject }));
     // A failure is told where the result is awaited.
     done.catch(() => undefined);
-    this.worker.postMessage(piece);
+    this.worker.postMessage(piece, [piece.bytes.buffer]);
     return done;
   }
   async dismiss(): Promise<void> {

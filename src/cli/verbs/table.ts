@@ -42,15 +42,15 @@ function parsed(args: readonly string[]) {
 async function convert(file: string, sink: NodeJS.WritableStream, { stdin, err }: Streams): Promise<Exit> {
   let exit: Exit = EXIT.done;
   let headed = false;
-  const write = async (text: string): Promise<void> => {
-    if (text !== '' && !sink.write(text)) await once(sink, 'drain');
+  const write = async (part: string | Uint8Array): Promise<void> => {
+    if (part.length > 0 && !sink.write(part)) await once(sink, 'drain');
   };
   const bytes = file === '-' ? stdin : createReadStream(file, { highWaterMark: 1 << 18 });
   try {
-    for await (const { text, problems } of inOrder(pieces(bytes), Math.min(availableParallelism(), 4))) {
+    for await (const { bytes: lines, problems } of inOrder(pieces(bytes), Math.min(availableParallelism(), 4))) {
       if (!headed) await write(`${HEADER}\n`);
       headed = true;
-      await write(text);
+      await write(lines);
       if (problems.length > 0) {
         exit = EXIT.refused;
         err(problems.map((p) => `${problemSentence(p)}\n`).join(''));
@@ -69,30 +69,26 @@ async function convert(file: string, sink: NodeJS.WritableStream, { stdin, err }
 }
 /** The table in pieces of whole rows, the header read from the first; a header that is not understood ends it. */
 async function* pieces(bytes: AsyncIterable<Uint8Array>): AsyncGenerator<Piece> {
-  const decoder = new TextDecoder();
   let header: Header | null = null;
   let line = 1;
-  for await (const piece of cutRows(bytes)) {
-    let text = decoder.decode(piece.bytes);
-    const next = line + piece.lines;
-    if (!header) {
+  for await (const cut of cutRows(bytes)) {
+    let rows = cut.bytes;
+    const next = line + cut.lines;
+    while (!header && rows.length > 0) {
+      const end = rows.indexOf(NEWLINE);
+      const first = new TextDecoder().decode(end === -1 ? rows : rows.subarray(0, end)).replace(/\r$/, '');
+      rows = end === -1 ? rows.subarray(0, 0) : rows.slice(end + 1);
       // Blank lines before the header are passed over.
-      let start = text.charCodeAt(0) === 0xfeff ? 1 : 0;
-      let end = text.indexOf('\n', start);
-      while (end !== -1 && text.slice(start, end).trim() === '') {
-        start = end + 1;
-        end = text.indexOf('\n', start);
-        line++;
+      if (first.trim() !== '') {
+        const read = readHeader(first, line);
+        if (!('columns' in read)) throw new Stop(EXIT.refused, read.map((p) => problemSentence(p)).join('\n'));
+        header = read;
       }
-      const first = end === -1 ? text.slice(start) : text.slice(start, end);
-      const read = readHeader(first.replace(/\r$/, ''), line);
-      if (!('columns' in read)) throw new Stop(EXIT.refused, read.map((p) => problemSentence(p)).join('\n'));
-      header = read;
-      text = end === -1 ? '' : text.slice(end + 1);
       line++;
     }
-    if (text !== '') yield { header, line, text };
+    if (header && rows.length > 0) yield { header, line, bytes: rows };
     line = next;
   }
   if (!header) throw new Stop(EXIT.refused, problemSentence({ line: 1, column: '', value: '', code: 'no-header', parameters: {} }));
 }
+const NEWLINE = 10;

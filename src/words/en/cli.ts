@@ -6,6 +6,7 @@ export const USAGE = {
 rowtailor VERB ...
 
   advise FILE   the setting for each block and rung of a document, and what to do about it
+  table FILE    canopy figures and strategies for a CSV table of blocks
 
 rowtailor VERB --help tells more of one verb.
 Exit codes: 0 done, 1 some input refused, 2 wrong usage, 3 unreadable.
@@ -26,10 +27,38 @@ Exit codes
   1  the file was refused, or some figure could not be worked out from it
   2  wrong usage, or no such block or rung
   3  the file cannot be read, or is no JSON
+`,
+  table: `rowtailor table FILE [--out FILE]
+
+Reads one canopy per line from a CSV file (comma, semicolon or tab; - reads standard input) and writes one line per canopy.
+
+Columns read, in any order; a column's suffix is its unit, one of the two where there are two:
+  block                                       name of the canopy
+  row_spacing_m | row_spacing_ft
+  tree_height_m | tree_height_ft              from the ground
+  skirt_height_m | skirt_height_ft            lowest foliage; default 0
+  canopy_width_m | canopy_width_ft            greatest width across the row
+  density_gal_per_1000ft3                     US density factor; default 0.70
+  lad_m2_per_m3                               leaf area density; default 2
+  filled_fraction                             share of the row that holds canopy, 0 to 1; default 1
+  note_...                                    passed over
+
+Volumes, leaf wall and unit canopy rows count the filled fraction. Ground means height from the ground, crown from the
+skirt. Columns of the outline (stage-volume, occupied-volume, leaf-area) assume a trimmed wall's outline, as a document
+without measured widths does. Dose indices are before any label rule; the label and local law decide.
+
+  --out FILE    write there instead of standard output
+  -h, --help    this text
+
+Lines that cannot be used are told on standard error with line, column, value and reason; the others are still written.
+Exit codes: 0 done, 1 some lines refused, 2 wrong usage, 3 unreadable.
 `
 } as const;
 
 export const cli = {
+  noTable: 'Name one CSV file to read, or - for standard input.',
+  sameFile: '--out is the file that is read; name another.',
+  unwritable: (file: string, why: string) => `${file} cannot be written: ${why}`,
   unknownVerb: (verb: string, verbs: readonly string[]) => `There is no verb "${verb}". Verbs: ${verbs.join(', ')}.`,
   tryHelp: (verb?: string) => `See: rowtailor ${verb ? `${verb} ` : ''}--help`,
   noFile: 'Name one document to read, or - for standard input.',
