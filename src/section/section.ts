@@ -140,7 +140,7 @@ function tallest({ canopy }: Result, trunkX: number, frame: Frame, words: Sectio
   if (!(canopy.aimTopM > canopy.figures.H.value * 1.02) || canopy.outline.length === 0) return [];
   const y = frame.z(canopy.aimTopM);
   const half = Math.max(0.2, canopy.figures.W.value / 4) * frame.scale;
-  return [line('tallest', frame.x(trunkX) - half, y, frame.x(trunkX) + half, y), ...(frame.compact ? [] : [label('tallest-label', frame.x(trunkX), y - 5, words.tallest, { 'text-anchor': 'middle' })])];
+  return [line('tallest', frame.x(trunkX) - half, y, frame.x(trunkX) + half, y), ...(frame.compact ? [] : [label('tallest-label', frame.x(trunkX) + 6, y - 5, words.tallest)])];
 }
 
 function ghostOf(ghost: Result, nowTopM: number, trunkX: number, frame: Frame, words: SectionWords): Mark {
@@ -149,7 +149,7 @@ function ghostOf(ghost: Result, nowTopM: number, trunkX: number, frame: Frame, w
   return group('ghosts', [
     at(-trunkX, 'ghost-left'),
     at(trunkX, 'ghost-right'),
-    label('ghost-label', frame.x(-trunkX), frame.z(Math.max(ghost.canopy.aimTopM, nowTopM)) - 8, words.ghost(ghost.rung.name), { 'text-anchor': 'middle' })
+    label('ghost-label', frame.x(-trunkX) - 6, frame.z(Math.max(ghost.canopy.aimTopM, nowTopM)) - 5, words.ghost(ghost.rung.name), { 'text-anchor': 'end' })
   ]);
 }
 

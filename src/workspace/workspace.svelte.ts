@@ -7,15 +7,22 @@ import type { Setting } from '#core/sprayer/types.ts';
 import { editBlock, editRung, patchCanopy, patched, patchNozzles, patchSetting } from './edits.ts';
 import { History } from './history.ts';
 
+interface Place {
+  readonly block: string;
+  readonly rung: string;
+  readonly ghost: string | null;
+}
+
 /** The open document, the place in it, its result, and every way to change it. */
 export class Workspace {
   document = $state.raw<Document>() as Document;
-  private place = $state<{ block: string; rung: string; ghost: string | null }>({ block: '', rung: '', ghost: null });
+  private place = $state.raw<Place>({ block: '', rung: '', ghost: null });
   /** Nozzle position that is being set. */
   selected = $state<string | null>(null);
   /** Set a nozzle on both sides at once. */
   paired = $state(true);
-  private history = new History<Document>();
+  /** A step back also goes to where the step was made, or its effect would not be seen. */
+  private history = new History<{ readonly document: Document; readonly place: Place }>();
   private turns = $state(0);
 
   constructor(document: Document) {
@@ -49,11 +56,11 @@ export class Workspace {
     this.selected = null;
   }
   goToRung(rungId: string): void {
-    if (rungId === this.place.ghost) this.place.ghost = this.rung.id;
-    this.place.rung = rungId;
+    const { ghost } = this.place;
+    this.place = { ...this.place, rung: rungId, ghost: rungId === ghost ? this.rung.id : ghost };
   }
   setGhost(rungId: string | null): void {
-    this.place.ghost = rungId;
+    this.place = { ...this.place, ghost: rungId };
   }
   get ghostId(): string | null {
     return this.place.ghost;
@@ -62,19 +69,23 @@ export class Workspace {
   /** Replaces the document; edits with one gesture key make one undo step. */
   edit(change: (document: Document) => Document, gesture: string | null = null): void {
     const before = this.document;
-    this.history.note(before, gesture);
-    this.document = change(before);
+    const after = change(before);
+    this.history.note({ document: before, place: this.place }, gesture);
+    this.document = after;
     this.turns++;
   }
   rest(): void {
     this.history.rest();
   }
   undo(): void {
-    this.document = this.history.undo(this.document);
-    this.turns++;
+    this.turn(this.history.undo({ document: this.document, place: this.place }));
   }
   redo(): void {
-    this.document = this.history.redo(this.document);
+    this.turn(this.history.redo({ document: this.document, place: this.place }));
+  }
+  private turn(to: { readonly document: Document; readonly place: Place }): void {
+    this.document = to.document;
+    this.place = to.place;
     this.turns++;
   }
 
@@ -131,7 +142,9 @@ export class Workspace {
     this.editRung((r) => patchNozzles(r, this.together(position), { swivelDeg }), gesture);
   }
   setSize(position: string, size: string): void {
-    this.editRung((r) => patchNozzles(r, this.together(position), { size }));
+    const states = this.result.sprayer.nozzles;
+    const has = (id: string) => states.some((n) => n.position.id === id && n.table?.sizes.some((s) => s.id === size));
+    this.editRung((r) => patchNozzles(r, this.together(position).filter(has), { size }));
   }
   isOpen(position: string): boolean {
     return this.result.sprayer.nozzles.find((n) => n.position.id === position)?.open ?? true;
