@@ -18,6 +18,7 @@ export const DESCRIPTIONS: Readonly<Record<string, Readonly<Record<string, strin
     id: 'Id of the block.',
     name: 'Name of the block.',
     crop: 'Crop and variety, in free words.',
+    evergreen: 'Leaf stands all year: growth stages change neither leaf density nor the water of the season.',
     areaHa: 'Planted area.',
     rowSpacingM: 'Distance between trunk lines.',
     treeSpacingM: 'Distance between trees along the row.',

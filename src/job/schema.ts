@@ -96,6 +96,7 @@ const block = z.strictObject({
   id,
   name,
   crop: maybe(name),
+  evergreen: maybe(z.boolean()),
   areaHa: maybe(B.areaHa),
   rowSpacingM: B.rowSpacingM,
   treeSpacingM: maybe(B.treeSpacingM),

@@ -60,9 +60,11 @@ export function canopyState(canopy: Canopy, site: CanopySite, assumptions: Assum
   const R = given(site.rowSpacingM, 'm', 'measured', { path: 'rowSpacingM' });
   const n = given(site.faces, '1', 'stated', { path: 'pattern' });
   const h = Hs.value < H.value ? derive(F.CROWN_HEIGHT, { H, Hs }) : refused('skirt-above-top', at('skirtM'), { skirt: Hs.value, height: H.value });
+  // A full row is an assumption only where nothing at all was said of gaps.
+  const silent = canopy.filledFraction === undefined && canopy.missingFraction === undefined ? 'assumed' : 'measured';
   const f = derive(F.FILLED, {
-    f0: given(canopy.filledFraction ?? 1, '1', canopy.filledFraction === undefined ? 'assumed' : 'measured', { path: at('filledFraction') }),
-    m: given(canopy.missingFraction ?? 0, '1', canopy.missingFraction === undefined ? 'assumed' : 'measured', { path: at('missingFraction') })
+    f0: given(canopy.filledFraction ?? 1, '1', silent, { path: at('filledFraction') }),
+    m: given(canopy.missingFraction ?? 0, '1', silent, { path: at('missingFraction') })
   });
 
   const outline = outlineOf(canopy);

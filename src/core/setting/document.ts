@@ -25,6 +25,8 @@ export interface Block {
   readonly id: string;
   readonly name: string;
   readonly crop?: string;
+  /** Leaf stands all year: growth stages change neither leaf density nor the water of the season. */
+  readonly evergreen?: boolean;
   readonly areaHa?: number;
   readonly rowSpacingM: number;
   readonly treeSpacingM?: number;
