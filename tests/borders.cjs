@@ -19,7 +19,7 @@ module.exports = {
     only('store', ['^src/core/', '^src/job/', 'node_modules/idb/'], 'Ports know the document and the reader.'),
     only('workspace', ['^src/core/', '^src/job/', '^src/store/', 'node_modules/svelte/'], 'The open job knows the engine, the reader and the ports.'),
     only('ui', ['^src/core/', '^src/job/(limits|problem)', '^src/section/', '^src/words/', '^src/workspace/', 'node_modules/svelte/'], 'Views know results, drawings, words and the workspace.'),
-    only('cli', ['^src/core/', '^src/job/', '^src/words/', '^src/section/', '^src/store/', 'node_modules/(papaparse|@types)/', '^(node:)?[a-z_/]+$'], 'The command line knows no browser code.'),
+    only('cli', ['^src/core/', '^src/job/', '^src/words/', '^src/section/', '^src/store/', 'node_modules/(papaparse|tsx|@types)/', '^(node:)?[a-z_/]+$'], 'The command line knows no browser code.'),
     { name: 'routes-without-cli', severity: 'error', from: { path: '^src/routes/' }, to: { path: '^src/cli/' } }
   ],
   options: {
