@@ -143,6 +143,9 @@ describe('canopy figures', () => {
     expect(g.value).toBeCloseTo(0.81, 12);
     expect(g.inputs.f0).toMatchObject({ value: 0.9, certainty: 'measured' });
     expect(g.inputs.m).toMatchObject({ value: 0.1, certainty: 'measured' });
+    // Whoever spoke of gaps at all has measured both.
+    const one = c({ filledFraction: 0.9 }).figures.f;
+    expect(one).toMatchObject({ inputs: { f0: { value: 0.9, certainty: 'measured' }, m: { value: 0, certainty: 'measured' } } });
   });
   test('a skirt that nobody measured is taken as none', () => {
     const { figures } = result({ rung: { canopy: { heightM: 3, widthM: 1, shape: 'box' } } }).canopy;

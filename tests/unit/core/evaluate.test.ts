@@ -139,3 +139,14 @@ describe('bare canopies', () => {
     expect(num(r.product!.perHa)).toBe(2);
   });
 });
+
+describe('evergreen blocks', () => {
+  test('the stage changes neither leaf nor water', () => {
+    const r = result({ block: { evergreen: true, strategy: 'us-row-volume' }, rung: { bbch: 57 } });
+    const full = result({ block: { strategy: 'us-row-volume' }, rung: { bbch: 75 } });
+    expect(num(r.water.wanted)).toBe(num(full.water.wanted));
+    expect(num(r.canopy.figures.LAI)).toBe(num(full.canopy.figures.LAI));
+    expect(r.air.k.value).toBe(full.air.k.value);
+    expect(num(result({ block: { evergreen: false, strategy: 'us-row-volume' }, rung: { bbch: 57 } }).water.wanted)).toBeLessThan(num(full.water.wanted) / 2);
+  });
+});

@@ -1,31 +1,61 @@
-import { describe, expect, it } from 'vitest';
-import { given, refused } from '#core/working/answer.ts';
-import { derive } from '#core/working/figure.ts';
-import { formula } from '#core/working/formula.ts';
-import { plain, plainAnswer } from '#core/working/plain.ts';
+import { describe, expect, test } from 'vitest';
+import { plain, plainAnswer, plainNumber } from '#core/working/plain.ts';
 import { assumptionsUnder } from '#core/working/under.ts';
-
-const SUM = formula('test-plain-sum', 'S', 'm', { a: 'm', b: 'm' }, 'a + b', (v) => v.a + v.b, { sources: ['geometry'], certainty: 'exact' });
-const a = given(1, 'm', 'measured', { path: 'x' });
-const b = given(2, 'm', 'memory', { assumption: 'aim.overshoot', sources: ['habit'] });
-const s = derive(SUM, { a, b });
+import { given, refused, type Answer } from '#core/working/answer.ts';
+import { result } from '../../support/sample.ts';
 
 describe('plain data', () => {
-  it('writes a figure with its whole working, keys in a fixed order', () => {
-    expect(JSON.stringify(plainAnswer(s))).toBe(
-      '{"value":3,"unit":"m","symbol":"S","formula":"test-plain-sum","expression":"a + b","certainty":"memory","extrapolated":false,"sources":["geometry"],' +
-        '"inputs":{"a":{"value":1,"unit":"m","certainty":"measured","path":"x"},"b":{"value":2,"unit":"m","certainty":"memory","assumption":"aim.overshoot","sources":["habit"]}}}'
-    );
+  test('numbers that JSON cannot hold, and bounds that were never set, are null', () => {
+    expect([1.5, 0, -3, NaN, Infinity, -Infinity, Number.MAX_VALUE, -Number.MAX_VALUE].map(plainNumber)).toEqual([1.5, 0, -3, null, null, null, null, null]);
   });
-  it('writes a refusal by name', () =>
-    expect(plainAnswer(refused('input-out-of-range', 'x', { least: -Infinity, most: 5, symbol: 'v' }))).toEqual({ refused: 'input-out-of-range', path: 'x', parameters: { least: null, most: 5, symbol: 'v' } }));
-  it('has null for what JSON cannot hold', () => expect(plain([NaN, Infinity, -Infinity, Number.MAX_VALUE, 1])).toEqual([null, null, null, null, 1]));
-  it('turns maps into objects and leaves out functions and what is undefined', () =>
-    expect(plain({ m: new Map([['k', { f: () => 1, n: 2, u: undefined }]]), l: [null, true, 'x'] })).toEqual({ m: { k: { n: 2 } }, l: [null, true, 'x'] }));
-  it('takes an object that only looks like an answer for what it is', () => expect(plain({ kind: 'speed', value: 3 })).toEqual({ kind: 'speed', value: 3 }));
+  test('a given value with what is known of it', () => {
+    expect(plainAnswer(given(3, 'm'))).toEqual({ value: 3, unit: 'm', certainty: 'stated' });
+    expect(plainAnswer(given(3, 'm', 'memory', { path: 'p', assumption: 'a', sources: ['habit'] }))).toEqual({ value: 3, unit: 'm', certainty: 'memory', path: 'p', assumption: 'a', sources: ['habit'] });
+  });
+  test('a refusal with its reason', () => {
+    expect(plainAnswer(refused('code', 'path', { least: -Infinity, name: 'x', value: 2 }))).toEqual({ refused: 'code', path: 'path', parameters: { least: null, name: 'x', value: 2 } });
+  });
+  test('a figure with its working, down to what was typed', () => {
+    const { RL } = result().canopy.figures;
+    expect(plainAnswer(RL)).toEqual({
+      value: 2500, unit: 'm/ha', symbol: 'RL', formula: 'row-length', expression: '10000 / R', certainty: 'measured', extrapolated: false, sources: ['arithmetic'],
+      inputs: { R: { value: 4, unit: 'm', certainty: 'measured', path: 'rowSpacingM' } }
+    });
+  });
+  test('maps, lists, nothing', () => {
+    expect(plain({ a: new Map<unknown, unknown>([['x', 1], [2, null]]), b: [true, 'y', NaN], c: undefined, d: () => 1 })).toEqual({ a: { x: 1, '2': null }, b: [true, 'y', null] });
+    expect(plain(undefined)).toBeNull();
+    expect(plain(Symbol('x'))).toBeNull();
+    expect(plain({ kind: 'given' })).toEqual({ kind: 'given' });
+    expect(plain({ kind: 'refused' })).toEqual({ kind: 'refused' });
+    expect(plain({ kind: 'every-alley', unit: 'm' })).toEqual({ kind: 'every-alley', unit: 'm' });
+    expect(plain([given(1, '1')])).toEqual([{ value: 1, unit: '1', certainty: 'stated' }]);
+    expect(plain([refused('a', 'b')])).toEqual([{ refused: 'a', path: 'b', parameters: {} }]);
+  });
+  test('figures come back from JSON as they went', () => {
+    const { water, sprayer, product } = result({ label: { adaptation: 'required' } });
+    const all = plain({ wanted: water.wanted, volume: sprayer.volume, dose: product!.perHa });
+    expect(JSON.parse(JSON.stringify(all))).toEqual(all);
+    expect(JSON.stringify(all)).not.toContain('e+308');
+  });
 });
 
-describe('assumptionsUnder', () => {
-  it('finds the assumptions at the foot of a working, each once', () => expect([...assumptionsUnder([s, derive(SUM, { a: s, b })])]).toEqual([['aim.overshoot', b]]));
-  it('finds none under refusals, nothing and measured values', () => expect([...assumptionsUnder([a, null, undefined, refused('x', 'y')])]).toEqual([]));
+describe('assumptions under an answer', () => {
+  const ids = (...answers: (Answer | null | undefined)[]) => [...assumptionsUnder(answers).keys()];
+  test('those that it rests on, and no others', () => {
+    const r = result();
+    expect(ids(r.water.wanted)).toEqual(['row-volume.water']);
+    expect(ids(r.sprayer.volume)).toEqual(['mix.specific-gravity']);
+    expect(ids(r.air.needed)).toEqual(['air.k-medium']);
+    expect(ids(r.strategy.index).sort()).toEqual(['reference.crown-height', 'reference.row-spacing', 'reference.width']);
+    expect(ids(r.canopy.figures.TRVc)).toEqual([]);
+    expect(ids(r.water.wanted, r.sprayer.volume)).toEqual(['row-volume.water', 'mix.specific-gravity']);
+  });
+  test('with the value that was taken', () => expect(assumptionsUnder([result({ assumptions: { 'row-volume.water': 0.12 } }).water.wanted]).get('row-volume.water')).toMatchObject({ value: 0.12, certainty: 'stated' }));
+  test('none of a refusal or of nothing', () => expect(ids(refused('x', 'y'), null, undefined)).toEqual([]));
+});
+
+test('what every job uses of assumptions is listed, with the tolerance of the air', () => {
+  const used = [...result().assumptions.keys()];
+  for (const id of ['air.tolerance', 'air.k-medium', 'aim.overshoot', 'aim.useful-share', 'mix.specific-gravity', 'row-volume.water']) expect(used).toContain(id);
 });
