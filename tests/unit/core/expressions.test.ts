@@ -12,7 +12,7 @@ import { STRATEGY_IDS } from '#core/dose/types.ts';
 import { saturation } from '#core/weather/psychrometry.ts';
 
 /** Text and code of every formula, held together by a parser that is not ours. */
-const math = create(all);
+const math = create(all!);
 const ALL = [...formulas().values()];
 /** Not plain arithmetic; each has a check of its own below. */
 const PROCEDURAL = new Set(['total-flow', 'wet-bulb']);
