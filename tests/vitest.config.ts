@@ -6,7 +6,9 @@ export default defineConfig({
   test: {
     name: 'node',
     environment: 'node',
-    include: ['tests/{unit,published,property,scenes,cli}/**/*.test.ts'],
-    testTimeout: 30_000
+    include: ['tests/{unit,published,property,scenes,cli,measured}/**/*.test.ts'],
+    testTimeout: 30_000,
+    // Golden files are written anew only on demand.
+    update: process.env['UPDATE_GOLDEN'] === '1'
   }
 });

@@ -180,5 +180,5 @@ export class Lines {
   }
 }
 
-/** A name as a CSV field. */
-const quoted = (name: string): string => (/[",\r\n]/.test(name) ? `"${name.replaceAll('"', '""')}"` : name);
+/** A name as a CSV field that reads back the same. */
+const quoted = (name: string): string => (/[",\r\n]|^\s|\s$/.test(name) ? `"${name.replaceAll('"', '""')}"` : name);

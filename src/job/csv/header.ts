@@ -16,6 +16,7 @@ export const ROW_CODES = [
   'out-of-range',
   'skirt-not-below-top',
   'name-too-long',
+  'not-utf8',
   'bad-quotes',
   'line-too-long'
 ] as const;

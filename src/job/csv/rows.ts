@@ -10,6 +10,8 @@ export const LONGEST_ROW = 16_384;
 const LONGEST_NAME = 200;
 const QUOTE = 34;
 const CARRIAGE_RETURN = 13;
+/** What a decoder puts where bytes are no UTF-8. */
+const REPLACEMENT = '\uFFFD';
 
 const SLOTS = QUANTITIES.map((q) => ROW_RANGES[q]);
 const HEIGHT = QUANTITIES.indexOf('treeHeightM');
@@ -137,7 +139,7 @@ export class Rows {
     const piece = text.slice(at, at + LONGEST_ROW);
     const whole = final || piece.length === LONGEST_ROW;
     const { data, meta, errors } = Papa.parse<string[]>(piece, { delimiter: this.delimiter, newline: '\n', preview: 1 });
-    const ended = errors.length === 0 && (piece[meta.cursor - 1] === '\n' || (final && meta.cursor === piece.length));
+    const ended = errors.length === 0 && (piece[meta.cursor - 1] === '\n' || (final && at + meta.cursor === text.length));
     if (!ended) {
       if (!whole) return at;
       // Only this line is given up: the next may be sound.
@@ -187,14 +189,15 @@ export class Rows {
       if (this.blank()) return;
       this.absent();
     }
-    if (nameTo - nameFrom > LONGEST_NAME)
-      this.refuse('block', text.slice(nameFrom, nameTo), 'name-too-long', { length: nameTo - nameFrom, most: LONGEST_NAME });
+    const name = text.slice(nameFrom, nameTo);
+    if (name.length > LONGEST_NAME) this.refuse('block', name, 'name-too-long', { length: name.length, most: LONGEST_NAME });
+    if (name.includes(REPLACEMENT)) this.refuse('block', name, 'not-utf8');
     // NaN passes here: it has been told already
     if (values[HEIGHT]! <= values[SKIRT]!) this.skirt(text);
     if (batch.problems.length > before) return;
 
     const n = batch.count++;
-    batch.block[n] = text.slice(nameFrom, nameTo);
+    batch.block[n] = name;
     batch.line[n] = this.line;
     for (let s = 0; s < SLOTS.length; s++) this.columns[s]![n] = values[s]!;
   }

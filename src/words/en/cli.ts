@@ -47,8 +47,11 @@ Volumes, leaf wall and unit canopy rows count the filled fraction. Ground means 
 skirt. Columns of the outline (stage-volume, occupied-volume, leaf-area) assume a trimmed wall's outline, as a document
 without measured widths does. Dose indices are before any label rule; the label and local law decide.
 
-  --out FILE    write there instead of standard output
+  --out FILE    write there instead of standard output (-); another file than the one that is read
   -h, --help    this text
+
+Names are written as they are read. A spreadsheet may take a name that begins with =, +, - or @ for a formula: import the
+column block as text.
 
 Lines that cannot be used are told on standard error with line, column, value and reason; the others are still written.
 Exit codes: 0 done, 1 some lines refused, 2 wrong usage, 3 unreadable.
@@ -68,6 +71,8 @@ export const cli = {
   noRung: (id: string, known: readonly string[]) => `There is no rung "${id}" there. Rungs: ${known.join(', ')}.`,
   unreadable: (file: string, why: string) => `${file} cannot be read: ${why}`,
   why: { missing: 'there is no such file.', folder: 'it is a folder.', denied: 'reading it is not allowed.', tooLarge: (most: number) => `it is larger than ${most / 1e6} MB.`, encoding: 'it is not UTF-8 text.' },
+  whyUnwritable: { noFolder: 'there is no such folder.', folder: 'it is a folder.', denied: 'writing there is not allowed.', full: 'there is no room left.' },
+  standardOutput: 'Standard output',
   refusedIn: (where: string, reasons: readonly string[]) => `${where}: some figures could not be worked out. ${reasons.join(' ')}`,
 
   headings: {

@@ -113,6 +113,7 @@ export const PROBLEM_SENTENCES = {
   'not-a-number': (p, v) => `is ${v}; a number, ${span(p)}, is needed. Write figures alone, without a unit.`,
   'skirt-not-below-top': (p, v) => `is ${v || '0'}, but ${p['heightColumn']} is ${p['height']}; the skirt must be lower than the top. Correct one of the two.`,
   'name-too-long': (p, v) => `is ${v}, ${figure(p['length'])} characters; at most ${p['most']} are allowed. Shorten it.`,
+  'not-utf8': (_, v) => `is ${v}, with bytes that are not UTF-8 text; each � stands for a character that is lost. Save the file again as UTF-8.`,
   'bad-quotes': (_, v) => `(${v}) has a quote that is opened and not closed, or text after a closing quote; a quoted field ends at its second quote. Close it, and write a quote inside a field twice.`,
   'line-too-long': (p) => `is longer than ${figure(p['most'])} characters, the most that is allowed. Check that the file is a table with line breaks.`
 } as const satisfies Record<string, Sentence>;

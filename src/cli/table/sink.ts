@@ -1,0 +1,43 @@
+import { once } from 'node:events';
+import { open, type FileHandle } from 'node:fs/promises';
+import { cli } from '#words/en/cli.ts';
+import { EXIT, Stop } from '../exit.ts';
+
+/** Where lines go. */
+export interface Sink {
+  write(part: string | Uint8Array): Promise<void>;
+  close(): Promise<void>;
+}
+
+/** Standard output; waits while its reader is slower. */
+export const standardOutput: Sink = {
+  async write(part) {
+    if (part.length > 0 && !process.stdout.write(part)) await once(process.stdout, 'drain');
+  },
+  async close() {}
+};
+
+/** A file, opened with the first write: a table that is refused as a whole leaves alone what stands there. */
+export function fileSink(path: string): Sink {
+  let file: FileHandle | null = null;
+  const told = async (act: () => Promise<void>): Promise<void> => {
+    try {
+      await act();
+    } catch (error) {
+      throw new Stop(EXIT.unreadable, cli.unwritable(path, whyUnwritable(error as NodeJS.ErrnoException)));
+    }
+  };
+  return {
+    write: (part) =>
+      told(async () => {
+        file ??= await open(path, 'w');
+        await file.writeFile(part);
+      }),
+    close: () => told(async () => file?.close())
+  };
+}
+
+const { noFolder, folder, denied, full } = cli.whyUnwritable;
+const WHY: Readonly<Record<string, string>> = { ENOENT: noFolder, ENOTDIR: noFolder, EISDIR: folder, EACCES: denied, EPERM: denied, EROFS: denied, ENOSPC: full };
+
+export const whyUnwritable = ({ code, message }: NodeJS.ErrnoException): string => WHY[code ?? ''] ?? message;
