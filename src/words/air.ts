@@ -39,11 +39,12 @@ export function airLines(result: Result, system: UnitSystem): readonly AirLine[]
     for (const m of air.matches) {
       const value = valueOf(m.value);
       if (value === undefined) continue;
+      const volume = m.volume && !isRefused(m.volume) ? amount(m.volume) : undefined;
       const limit: Amount = { value: m.limit ?? NaN, unit: m.kind === 'speed' ? 'km/h' : 'rpm' };
-      const values: Values = { value: amount(m.value), gear: gearName(m.gear), limit, ...(m.volume ? { volume: amount(m.volume) } : {}) };
+      const values: Values = { value: amount(m.value), gear: gearName(m.gear), limit, ...(volume ? { volume } : {}) };
       if (m.kind === 'gear') out.push(line('gear', 'gear', { ...values, share: share(value / valueOf(air.needed)!) }));
       else if (!m.feasible) out.push(line(m.kind, `${m.kind}-beyond`, values, false));
-      else out.push(line(m.kind, m.kind === 'speed' && !m.volume ? 'speed-bare' : m.kind, values));
+      else out.push(line(m.kind, m.kind === 'speed' && !volume ? 'speed-bare' : m.kind, values));
     }
   return [...out, line('judge', 'judge', {})];
 }
