@@ -4,7 +4,7 @@ import { join, relative } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { PIECE_BYTES } from '#cli/table/cut.ts';
 import { LONGEST_ROW } from '#job/csv/rows.ts';
-import { records, ROOT, rowtailor, shell } from './support/command.ts';
+import { records, ROOT, rowtailor, shell } from '../support/command.ts';
 
 const HEAD = 'block,row_spacing_m,tree_height_m,skirt_height_m,canopy_width_m\n';
 const SIXTY = 'demo-data/sixty-blocks.csv';

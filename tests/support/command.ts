@@ -1,7 +1,7 @@
 import { execFile } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 
-export const ROOT = fileURLToPath(new URL('../../..', import.meta.url));
+export const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 
 export interface Ended {
   readonly code: number;

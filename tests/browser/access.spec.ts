@@ -1,0 +1,71 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
+import { expect, test } from './app.ts';
+
+const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+
+async function clean(page: Page, where: string): Promise<void> {
+  const { violations } = await new AxeBuilder({ page }).withTags(TAGS).analyze();
+  expect(violations.map((v) => `${where}: ${v.id}: ${v.nodes.map((n) => n.target.join(' ')).join(', ')}`)).toEqual([]);
+}
+
+for (const theme of ['paper', 'sun', 'shed'] as const) {
+  test(`${theme}: no barrier in either station`, async ({ app, page }) => {
+    test.slow();
+    await app.open();
+    await app.theme(theme);
+    await clean(page, 'section');
+    // With as much open as can be: a chosen nozzle, options, workings.
+    await app.toggle('L8').click();
+    await app.pick('L7').click();
+    for (const name of ['Water', 'Air']) await app.button(`Working of ${name}`).click();
+    await page.locator('#working-water .working').first().waitFor();
+    await page.locator('.working details').evaluateAll((all) => all.slice(0, 12).forEach((d) => ((d as HTMLDetailsElement).open = true)));
+    await app.field('skirt').fill('9');
+    await clean(page, 'section, open, with a contradiction');
+    await app.undo.click();
+    await app.to('Row');
+    await page.locator('.panel details').evaluateAll((all) => all.forEach((d) => ((d as HTMLDetailsElement).open = true)));
+    await app.button('Tree-row volume').click();
+    await app.field('air temperature').fill('999');
+    await clean(page, 'row, open, with a mistake');
+  });
+
+  test(`${theme}: no barrier in the dialogs and the menu`, async ({ app, page }) => {
+    await app.open();
+    await app.theme(theme);
+    await app.menu();
+    await clean(page, 'menu');
+    await app.menu();
+    await app.button('Your own row').click();
+    await app.field('tree height').fill('99');
+    await clean(page, 'own row');
+    await page.keyboard.press('Escape');
+    await app.openFile('demo-data/bad.json');
+    await page.getByRole('dialog').waitFor();
+    await clean(page, 'problems');
+  });
+}
+
+test('what can be pressed is large enough for a thumb', async ({ app, page }) => {
+  await app.open();
+  await app.pick('L4').click();
+  for (const station of ['Section', 'Row'] as const) {
+    await app.to(station);
+    const small = await page.locator('button:visible, select:visible, summary:visible, [role=slider]:visible, nav a:visible').evaluateAll((all) =>
+      all
+        .map((e) => ({ name: e.getAttribute('aria-label') ?? e.textContent?.trim() ?? '', box: e.getBoundingClientRect(), inline: getComputedStyle(e).display === 'inline' }))
+        // WCAG 2.2 target size lets words in a sentence be as high as the sentence.
+        .filter(({ box, inline }) => !inline && (box.height < 40 || box.width < 40))
+        .map(({ name, box }) => `${name}: ${Math.round(box.width)}×${Math.round(box.height)}`)
+    );
+    expect(small).toEqual([]);
+  }
+});
+
+test('nothing moves for those who ask for less motion', async ({ app, page }) => {
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  await app.open();
+  const moving = await page.locator('body *').evaluateAll((all) => all.filter((e) => parseFloat(getComputedStyle(e).transitionDuration) > 0 || getComputedStyle(e).animationName !== 'none').length);
+  expect(moving).toBe(0);
+});

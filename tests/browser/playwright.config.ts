@@ -1,0 +1,39 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from '@playwright/test';
+import { browserPath, LAUNCH_ARGS } from '../tools/browser.mjs';
+
+/** Journeys through the built page, on a laptop and on a phone. `npm test` builds before; PAGE_URL tests a page that is served already. */
+const PORT = 4273;
+const served = process.env['PAGE_URL'];
+const executablePath = browserPath();
+const report = process.env['PLAYWRIGHT_JSON_OUTPUT_NAME'];
+
+export default defineConfig({
+  testDir: '.',
+  outputDir: '../../test-results',
+  fullyParallel: true,
+  workers: 2,
+  retries: 0,
+  timeout: 40_000,
+  forbidOnly: Boolean(process.env['CI']),
+  reporter: report ? [['line'], ['json']] : [['line']],
+  use: {
+    actionTimeout: 8_000,
+    baseURL: served ?? `http://127.0.0.1:${PORT}/`,
+    launchOptions: { args: LAUNCH_ARGS, ...(executablePath ? { executablePath } : {}) }
+  },
+  projects: [
+    { name: 'laptop', use: { browserName: 'chromium', viewport: { width: 1440, height: 940 } } },
+    { name: 'phone', use: { browserName: 'chromium', viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true, deviceScaleFactor: 2 } }
+  ],
+  ...(served
+    ? {}
+    : {
+        webServer: {
+          command: `node node_modules/vite/bin/vite.js preview --port ${PORT} --strictPort --host 127.0.0.1 --logLevel error`,
+          cwd: fileURLToPath(new URL('../..', import.meta.url)),
+          url: `http://127.0.0.1:${PORT}/`,
+          reuseExistingServer: false
+        }
+      })
+});

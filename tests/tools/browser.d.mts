@@ -1,0 +1,3 @@
+export const LAUNCH_ARGS: string[];
+export function browserPath(): string | undefined;
+export function ensureBrowser(): string;
