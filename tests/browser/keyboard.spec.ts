@@ -5,7 +5,7 @@ test('the whole job by keyboard alone', async ({ app, page }) => {
   const keys = page.keyboard;
   /** Tabs on to what has this name; what has the focus must be seen to have it. */
   const reach = async (name: string | RegExp, role: 'button' | 'slider' | 'spinbutton' | 'combobox' | 'link' | 'checkbox' | 'textbox' = 'button') => {
-    const wanted = page.getByRole(role, { name, ...(typeof name === 'string' ? { exact: true } : {}) }).first();
+    const wanted = (await page.getByRole('dialog').isVisible() ? page.getByRole('dialog') : page).getByRole(role, { name, ...(typeof name === 'string' ? { exact: true } : {}) }).first();
     for (let i = 0; i < 160; i++) {
       if (await wanted.evaluate((e) => e === document.activeElement, undefined, { timeout: 2000 }).catch(() => false)) {
         await expect(wanted).toBeInViewport();
