@@ -149,7 +149,8 @@ function ghostOf(ghost: Result, nowTopM: number, trunkX: number, frame: Frame, w
   return group('ghosts', [
     at(-trunkX, 'ghost-left'),
     at(trunkX, 'ghost-right'),
-    label('ghost-label', frame.x(-trunkX) - 6, frame.z(Math.max(ghost.canopy.aimTopM, nowTopM)) - 5, words.ghost(ghost.rung.name), { 'text-anchor': 'end' })
+    // On a phone there is no room for its name, which stands right above, in the strip of rungs.
+    ...(frame.compact ? [] : [label('ghost-label', frame.x(-trunkX) - 6, frame.z(Math.max(ghost.canopy.aimTopM, nowTopM)) - 5, words.ghost(ghost.rung.name), { 'text-anchor': 'end' })])
   ]);
 }
 
