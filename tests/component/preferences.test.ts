@@ -1,0 +1,47 @@
+import { describe, expect, it } from 'vitest';
+import { Preferences, THEMES } from '../../src/workspace/preferences.svelte.ts';
+
+/** A storage of one text. */
+const box = (text: string | null = null) => ({
+  text,
+  getItem() {
+    return this.text;
+  },
+  setItem(_: string, value: string) {
+    this.text = value;
+  }
+});
+
+describe('preferences', () => {
+  it('come back as they were kept', () => {
+    for (const theme of THEMES)
+      for (const system of ['metric', 'us'] as const) {
+        const storage = box();
+        const p = new Preferences(storage);
+        p.theme = theme;
+        p.system = system;
+        p.keep();
+        const again = new Preferences(storage);
+        expect([again.theme, again.system]).toEqual([theme, system]);
+      }
+  });
+  it.each([['nothing', null], ['no JSON', '{'], ['another kind', '[1]'], ['a null', 'null'], ['unknown values', '{"theme":"neon","system":"imperial"}'], ['wrong types', '{"theme":3,"system":{}}']])('%s in storage gives the defaults', (_, text) => {
+    const p = new Preferences(box(text));
+    expect([p.theme, p.system]).toEqual(['paper', 'metric']);
+  });
+  it('one bad value does not cost the other', () => {
+    const p = new Preferences(box('{"theme":"sun","system":"imperial"}'));
+    expect([p.theme, p.system]).toEqual(['sun', 'metric']);
+  });
+  it('serve for this visit where storage is missing, forbidden or full', () => {
+    const refuse = () => {
+      throw new DOMException('denied', 'SecurityError');
+    };
+    for (const storage of [null, { getItem: refuse, setItem: refuse }, { getItem: () => null, setItem: refuse }]) {
+      const p = new Preferences(storage);
+      p.theme = 'shed';
+      p.keep();
+      expect(p.theme).toBe('shed');
+    }
+  });
+});
