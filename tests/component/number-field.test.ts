@@ -46,3 +46,60 @@ describe('a field for a number', () => {
     await expect.element(screen.getByText('default')).toBeVisible();
   });
 });
+
+describe('leaving and stepping', () => {
+  it('Escape puts back the value that stood when the field was entered', async () => {
+    const { box, change, screen } = await field();
+    await box.fill('2');
+    await screen.rerender({ value: 2 });
+    await userEvent.keyboard('{Escape}');
+    expect(last(change)).toBe(3.2);
+  });
+  it('Escape drops what is no number, without an edit', async () => {
+    const { box, change } = await field();
+    await box.fill('abc');
+    await userEvent.keyboard('{Escape}');
+    await expect.element(box).toHaveValue('3.2');
+    expect(change).not.toHaveBeenCalled();
+  });
+  it('an arrow lands on the next value of the grid, not one further', async () => {
+    const { box, change } = await field({ value: 3.17 });
+    await box.click();
+    await userEvent.keyboard('{ArrowUp}');
+    expect(last(change)).toBe(3.2);
+    await userEvent.keyboard('{ArrowDown}');
+    expect(last(change)).toBe(3.1);
+  });
+  it('a whole number takes no decimals', async () => {
+    const { box, change, screen } = await field({ label: 'trees', value: 20, unit: '1', range: { least: 2, most: 100, whole: true }, step: 1 });
+    await box.fill('20.5');
+    await expect.element(screen.getByRole('alert')).toHaveTextContent('trees: 20.5 is not a whole number.');
+    expect(change).not.toHaveBeenCalled();
+    await box.fill('21');
+    expect(last(change)).toBe(21);
+  });
+  it('emptied, an optional field gives its value up; another asks for a number', async () => {
+    const optional = await field({ optional: true, fallback: 0 });
+    await optional.box.fill('');
+    expect(optional.change.mock.calls.at(-1)?.[0]).toBeUndefined();
+    await optional.screen.unmount();
+    const needed = await field();
+    await needed.box.fill('');
+    expect(needed.change).not.toHaveBeenCalled();
+    await expect.element(needed.screen.getByRole('alert')).toHaveTextContent('canopy top: type a number.');
+  });
+  it('shows what came back by undo, not what was typed', async () => {
+    const { box, screen } = await field();
+    await box.fill('2.5');
+    await screen.rerender({ value: 2.5 });
+    await expect.element(box).toHaveValue('2.5');
+    await screen.rerender({ value: 3.2 });
+    await expect.element(box).toHaveValue('3.2');
+  });
+  it('its name is its label alone, whatever else it says', async () => {
+    const { box, screen } = await field();
+    await box.fill('99');
+    await expect.element(screen.getByRole('spinbutton', { name: 'canopy top', exact: true })).toBeVisible();
+    await expect.element(box).toHaveAccessibleDescription(/99 is outside/);
+  });
+});
