@@ -10,7 +10,7 @@ export function ground(frame: Frame): Mark {
   const y = frame.groundY;
   let hatch = '';
   for (let x = from; x < to; x += 12) hatch += `M${px(x + 9)} ${px(y)}l-9 12`;
-  return group('ground', [mark('path', 'soil', { d: hatch }), line('ground-line', from, y, to, y)]);
+  return group('ground', [mark('path', 'soil', { d: hatch }), line('ground-line', from, y, to, y)], {}, 'ground');
 }
 
 /** Height rule beside the left row: every 0.5 m or 2 ft, labelled. */
@@ -41,7 +41,7 @@ export function spacingDimension(halfM: number, frame: Frame): Mark {
     line('extension', b, frame.groundY + 3, b, y + 8),
     line('dimension-line', a, y, b, y),
     mark('path', 'arrow', { d: `M${px(a)} ${px(y)}l9 -3.5v7ZM${px(b)} ${px(y)}l-9 -3.5v7Z` })
-  ]);
+  ], {}, 'dimension');
 }
 
 /** Aimed flow (filled) against leaf (outlined) by height, as paired bars on the drawing's own heights. */

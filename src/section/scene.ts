@@ -54,17 +54,13 @@ export const mark = (tag: Mark['tag'], cls: string, attrs: Mark['attrs'] = {}, m
   attrs,
   ...more
 });
-export const group = (cls: string, children: readonly Mark[], attrs: Mark['attrs'] = {}, key?: string): Mark => ({
-  tag: 'g',
-  cls,
-  attrs,
-  children,
-  ...(key === undefined ? {} : { key })
-});
-export const label = (cls: string, x: number, y: number, text: string, attrs: Mark['attrs'] = {}): Mark =>
-  mark('text', cls, { x: px(x), y: px(y), ...attrs }, { text });
-export const line = (cls: string, x1: number, y1: number, x2: number, y2: number): Mark =>
-  mark('line', cls, { x1: px(x1), y1: px(y1), x2: px(x2), y2: px(y2) });
+/** Marks that come and go have a key, so that those after them are not made anew. */
+const keyed = (key: string | undefined) => (key === undefined ? {} : { key });
+export const group = (cls: string, children: readonly Mark[], attrs: Mark['attrs'] = {}, key?: string): Mark => ({ tag: 'g', cls, attrs, children, ...keyed(key) });
+export const label = (cls: string, x: number, y: number, text: string, attrs: Mark['attrs'] = {}, key?: string): Mark =>
+  mark('text', cls, { x: px(x), y: px(y), ...attrs }, { text, ...keyed(key) });
+export const line = (cls: string, x1: number, y1: number, x2: number, y2: number, key?: string): Mark =>
+  mark('line', cls, { x1: px(x1), y1: px(y1), x2: px(x2), y2: px(y2) }, keyed(key));
 
 const escape = (s: string): string => s.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('"', '&quot;');
 

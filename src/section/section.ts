@@ -7,7 +7,7 @@ import { nozzleDots, silhouette } from './machine.ts';
 import { ground, heightRule, profileBars, spacingDimension } from './measures.ts';
 import { group, label, line, mark, px, type Field, type Handle, type Mark, type Scene } from './scene.ts';
 import { spray } from './spray.ts';
-import { outlinePath, tree } from './tree.ts';
+import { outlinePath, trees } from './tree.ts';
 
 /** Words that stand in the drawing. */
 export interface SectionWords {
@@ -62,19 +62,18 @@ export function sectionScene(result: Result, options: SectionOptions): Scene {
   const marks: Mark[] = [
     ground(frame),
     heightRule(Math.max(canopy.aimTopM, 1), ruleX, system, frame),
-    tree(canopy.outline, lad, H.value, frame, -trunkX, true),
-    tree(canopy.outline, lad, H.value, frame, trunkX, false),
+    ...trees(canopy.outline, lad, H.value, frame, trunkX),
     ...tallest(result, trunkX, frame, words),
     ...(ghost ? [ghostOf(ghost, canopy.aimTopM, trunkX, frame, words)] : []),
-    group('rays', [...rays.filter((r) => r.cls?.includes('shut')), ...rays.filter((r) => !r.cls?.includes('shut'))]),
+    group('rays', [...rays.filter((r) => r.cls?.includes('shut')), ...rays.filter((r) => !r.cls?.includes('shut'))], {}, 'rays'),
     silhouette(machine.outlet, machine.bodyWidthM, Math.min(...machine.nozzles.map((n) => n.offsetM)), frame),
-    group('nozzles', dots.marks),
+    group('nozzles', dots.marks, {}, 'nozzles'),
     spacingDimension(trunkX, frame),
     ...verdictLabels(result, frame, words),
     ...leaders(handles, frame),
     ...(frame.compact
       ? []
-      : [label('bars-title', 8, 16, words.bars), profileBars(sprayer.bands, 8, Math.max(Math.min(ruleX - 8 - 78, 70), 20), words.percent, frame)])
+      : [label('bars-title', 8, 16, words.bars, {}, 'bars-title'), profileBars(sprayer.bands, 8, Math.max(Math.min(ruleX - 8 - 78, 70), 20), words.percent, frame)])
   ];
   return { width: options.width, height: options.height, marks, handles, fields: fieldsOf(handles, frame), spots: dots.spots };
 }
@@ -131,7 +130,7 @@ function leaders(handles: readonly Handle[], frame: Frame): Mark[] {
     .map((f) => {
       const h = handles.find((each) => each.id === f.id)!;
       const end = frame.compact ? { x: f.x + 40, y: f.y + 2 } : { x: f.x - 4, y: f.y + 42 };
-      return line('leader', h.x, h.y, end.x, end.y);
+      return line('leader', h.x, h.y, end.x, end.y, `leader-${f.id}`);
     });
 }
 
@@ -140,7 +139,7 @@ function tallest({ canopy }: Result, trunkX: number, frame: Frame, words: Sectio
   if (!(canopy.aimTopM > canopy.figures.H.value * 1.02) || canopy.outline.length === 0) return [];
   const y = frame.z(canopy.aimTopM);
   const half = Math.max(0.2, canopy.figures.W.value / 4) * frame.scale;
-  return [line('tallest', frame.x(trunkX) - half, y, frame.x(trunkX) + half, y), ...(frame.compact ? [] : [label('tallest-label', frame.x(trunkX) + 6, y - 5, words.tallest)])];
+  return [line('tallest', frame.x(trunkX) - half, y, frame.x(trunkX) + half, y, 'tallest'), ...(frame.compact ? [] : [label('tallest-label', frame.x(trunkX) + 6, y - 5, words.tallest, {}, 'tallest-label')])];
 }
 
 function ghostOf(ghost: Result, nowTopM: number, trunkX: number, frame: Frame, words: SectionWords): Mark {
@@ -151,7 +150,7 @@ function ghostOf(ghost: Result, nowTopM: number, trunkX: number, frame: Frame, w
     at(trunkX, 'ghost-right'),
     // On a phone there is no room for its name, which stands right above, in the strip of rungs.
     ...(frame.compact ? [] : [label('ghost-label', frame.x(-trunkX) - 6, frame.z(Math.max(ghost.canopy.aimTopM, nowTopM)) - 5, words.ghost(ghost.rung.name), { 'text-anchor': 'end' })])
-  ]);
+  ], {}, 'ghosts');
 }
 
 /** What is lost and what is shut, written where the eye looks: over the machine, and at the skirt. */
@@ -163,11 +162,11 @@ function verdictLabels({ sprayer, canopy }: Result, frame: Frame, words: Section
   const shut = ids((n) => !n.open);
   const machineTop = Math.max(...sprayer.nozzles.map((n) => n.position.heightM), 0);
   const y = Math.min(frame.z(Math.max(canopy.aimTopM, machineTop + 0.4)) + 4, frame.z(machineTop) - 46);
-  const line1 = (cls: string, text: string, row: number) => out.push(label(`verdict-label ${cls}`, frame.x(0), y + row * 17, text, { 'text-anchor': 'middle' }));
+  const line1 = (cls: string, text: string, row: number) => out.push(label(`verdict-label ${cls}`, frame.x(0), y + row * 17, text, { 'text-anchor': 'middle' }, `verdict-${cls}`));
   const share = (a: Result['sprayer']['overTop']) => words.percent(valueOf(a) ?? 0);
   let row = 0;
   if (over.length > 0) line1('lost', words.over(over, share(sprayer.overTop), frame.compact), row++);
   if (shut.length > 0) line1('quiet', words.shutNozzles(shut), row++);
-  if (under.length > 0) out.push(label('verdict-label lost', frame.x(0), frame.groundY - 8, words.under(under, share(sprayer.underSkirt), frame.compact), { 'text-anchor': 'middle' }));
+  if (under.length > 0) out.push(label('verdict-label lost', frame.x(0), frame.groundY - 8, words.under(under, share(sprayer.underSkirt), frame.compact), { 'text-anchor': 'middle' }, 'verdict-under'));
   return out;
 }

@@ -56,21 +56,21 @@ export function leaves(outline: readonly WidthAt[], ladM2PerM3: number, frame: F
   return paths;
 }
 
-/** Both half rows are the same tree: trunk, canopy, leaves. */
-export function tree(outline: readonly WidthAt[], ladM2PerM3: number, topM: number, frame: Frame, x: number, mirrored: boolean): Mark {
+/** Both half rows are the same tree, mirrored, and are made once: trunk, canopy, leaves. `x` is the trunk line's distance from the middle, m. */
+export function trees(outline: readonly WidthAt[], ladM2PerM3: number, topM: number, frame: Frame, x: number): [Mark, Mark] {
   const foot = 0.055 * frame.scale;
   const tip = 0.018 * frame.scale;
   const y = frame.z(topM * 0.93);
   const ground = frame.groundY;
-  return group(
-    'tree',
-    [
-      mark('path', 'crown', { d: outlinePath(outline, frame) }),
-      ...leaves(outline, ladM2PerM3, frame).map((d, i) => mark('path', `leaf leaf-${i}`, { d, 'stroke-width': px(Math.max(0.02 * frame.scale, 1.2)) })),
-      mark('path', 'trunk', { d: `M${px(-foot)} ${px(ground)}L${px(-tip)} ${px(y)}L${px(tip)} ${px(y)}L${px(foot)} ${px(ground)}Z` }),
-      mark('path', 'crown-line', { d: outlinePath(outline, frame) })
-    ],
-    { transform: `translate(${px(frame.x(x))} 0)${mirrored ? ' scale(-1 1)' : ''}` },
-    mirrored ? 'tree-left' : 'tree-right'
-  );
+  const crown = outlinePath(outline, frame);
+  const parts = [
+    mark('path', 'crown', { d: crown }),
+    ...leaves(outline, ladM2PerM3, frame).map((d, i) => mark('path', `leaf leaf-${i}`, { d, 'stroke-width': px(Math.max(0.02 * frame.scale, 1.2)) })),
+    mark('path', 'trunk', { d: `M${px(-foot)} ${px(ground)}L${px(-tip)} ${px(y)}L${px(tip)} ${px(y)}L${px(foot)} ${px(ground)}Z` }),
+    mark('path', 'crown-line', { d: crown })
+  ];
+  return [
+    group('tree', parts, { transform: `translate(${px(frame.x(-x))} 0) scale(-1 1)` }, 'tree-left'),
+    group('tree', parts, { transform: `translate(${px(frame.x(x))} 0)` }, 'tree-right')
+  ];
 }

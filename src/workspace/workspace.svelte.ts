@@ -40,9 +40,19 @@ export class Workspace {
   readonly block: Block = $derived.by(() => this.document.blocks.find((b) => b.id === this.place.block) ?? this.document.blocks[0]!);
   readonly rung: Rung = $derived.by(() => this.block.rungs.find((r) => r.id === this.place.rung) ?? this.block.rungs[0]!);
   readonly result: Result = $derived.by(() => this.resultOf(this.rung.id)!);
-  readonly ghost: Result | null = $derived.by(() => (this.place.ghost !== null && this.place.ghost !== this.rung.id ? this.resultOf(this.place.ghost) : null));
+  readonly ghost: Result | null = $derived.by(() => (this.place.ghost !== null && this.place.ghost !== this.rung.id ? this.ghostOf(this.place.ghost) : null));
   readonly canUndo = $derived.by(() => (this.turns, this.history.canUndo));
   readonly canRedo = $derived.by(() => (this.turns, this.history.canRedo));
+
+  private lastGhost: { readonly on: readonly unknown[]; readonly result: Result | null } = { on: [], result: null };
+  /** A drag of one rung leaves the other as it is: what the ghost rests on is compared before it is worked out again. */
+  private ghostOf(rungId: string): Result | null {
+    const { blocks: _, ...shared } = this.document;
+    const { rungs, ...block } = this.block;
+    const on = [rungs.find((r) => r.id === rungId), ...Object.entries(shared).flat(), ...Object.entries(block).flat()];
+    if (on.length !== this.lastGhost.on.length || on.some((v, i) => v !== this.lastGhost.on[i])) this.lastGhost = { on, result: this.resultOf(rungId) };
+    return this.lastGhost.result;
+  }
 
   private resultOf(rungId: string): Result | null {
     const result = evaluate(this.document, this.block.id, rungId);
