@@ -1,6 +1,7 @@
 /** `npm test`: everything but the benchmarks, cheap things first, one closing line. */
 import { spawnSync } from 'node:child_process';
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { resolve } from 'node:path';
 import { ensureBrowser } from './browser.mjs';
 
 const CACHE = '.cache/tests';
@@ -53,7 +54,8 @@ check('build', bin('vite/bin/vite.js', 'build'));
 check('size of the first screen', ['tests/tools/size.mjs']);
 vitest('component', 'tests/component.config.mjs');
 {
-  const report = `${CACHE}/browser.json`;
+  // Absolute: the runner takes a relative name from its configuration's own folder.
+  const report = resolve(CACHE, 'browser.json');
   suite('browser', bin('@playwright/test/cli.js', 'test', '--config', 'tests/browser/playwright.config.ts'), report, (r) => ({ passed: r.stats.expected + r.stats.flaky, failed: r.stats.unexpected }), { PLAYWRIGHT_JSON_OUTPUT_NAME: report });
 }
 

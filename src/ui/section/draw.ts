@@ -22,7 +22,8 @@ function made(mark: Mark): Drawn {
 function change(drawn: Drawn, mark: Mark): void {
   const { element, mark: before } = drawn;
   if (mark === before) return;
-  if (mark.cls !== before.cls) element.setAttribute('class', mark.cls ?? '');
+  if (mark.cls === undefined) element.removeAttribute('class');
+  else if (mark.cls !== before.cls) element.setAttribute('class', mark.cls);
   for (const name in mark.attrs) if (mark.attrs[name] !== before.attrs?.[name]) element.setAttribute(name, String(mark.attrs[name]));
   for (const name in before.attrs) if (mark.attrs?.[name] === undefined) element.removeAttribute(name);
   if (mark.text !== before.text) element.textContent = mark.text ?? '';
