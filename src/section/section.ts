@@ -110,14 +110,17 @@ function fieldsOf(handles: readonly Handle[], frame: Frame): Field[] {
     return ['skirt', 'height', 'spacing', 'width'].map((id, i) => ({ id, x: px(6 + i * each), y }));
   }
   const x = frame.width - 122;
-  // The fields keep clear of each other even when the handles do not.
+  // The fields keep clear of each other and of the paper's edge even where the handles do not.
   const tall = 64;
-  const top = Math.max(at('height').y - tall / 2, 4);
-  const width = Math.max(at('width').y - tall / 2, top + tall + 4);
-  const skirt = Math.min(Math.max(at('skirt').y - tall / 2, width + tall + 4), frame.groundY - tall + 24);
+  const apart = tall + 4;
+  const lowest = frame.groundY - tall + 24;
+  const beside = (id: string, least: number, most: number) => Math.max(Math.min(at(id).y - tall / 2, most), least);
+  const top = beside('height', 4, lowest - 2 * apart);
+  const width = beside('width', top + apart, lowest - apart);
+  const skirt = beside('skirt', width + apart, lowest);
   return [
     { id: 'height', x, y: px(top) },
-    { id: 'width', x, y: px(Math.min(width, skirt - tall - 4)) },
+    { id: 'width', x, y: px(width) },
     { id: 'skirt', x, y: px(skirt) },
     { id: 'spacing', x: px(frame.x(0) - 56), y: px(frame.groundY + 8) }
   ];
