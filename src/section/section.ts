@@ -142,7 +142,7 @@ function tallest({ canopy }: Result, trunkX: number, frame: Frame, words: Sectio
   if (!(canopy.aimTopM > canopy.figures.H.value * 1.02) || canopy.outline.length === 0) return [];
   const y = frame.z(canopy.aimTopM);
   const half = Math.max(0.2, canopy.figures.W.value / 4) * frame.scale;
-  return [line('tallest', frame.x(trunkX) - half, y, frame.x(trunkX) + half, y, 'tallest'), ...(frame.compact ? [] : [label('tallest-label', frame.x(trunkX) + 6, y - 5, words.tallest, {}, 'tallest-label')])];
+  return [line('tallest', frame.x(trunkX) - half / 4, y, frame.x(trunkX) + half, y, 'tallest'), ...(frame.compact ? [] : [label('tallest-label', frame.x(trunkX) + 6, y - 5, words.tallest, {}, 'tallest-label')])];
 }
 
 function ghostOf(ghost: Result, nowTopM: number, trunkX: number, frame: Frame, words: SectionWords): Mark {
