@@ -69,6 +69,8 @@ export class App {
 
   async to(station: 'Row' | 'Section'): Promise<void> {
     await this.page.getByRole('link', { name: station, exact: true }).click();
+    // A station is fetched when it is first asked for; its heading tells that it is there.
+    await expect(this.page.getByRole('heading', { name: station === 'Row' ? 'What stands in the row' : /^Setting for/ })).toBeVisible();
   }
   async menu(): Promise<void> {
     await this.page.getByText('Units, theme, files', { exact: true }).click();
