@@ -44,6 +44,8 @@ export const FINDING_CODES = [
   'no-dose',
   'label-maximum-acts',
   'floor-acts',
+  'far-below-label',
+  'concentration-ignored',
   'not-above-label',
   'dose-follows-canopy',
   'label-dose-kept',

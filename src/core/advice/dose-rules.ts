@@ -18,6 +18,9 @@ export function doseFindings(result: Result): Finding[] {
       out.push(finding(off > 0 ? 'volume-above-wanted' : 'volume-below-wanted', Math.abs(off) > 0.1 ? 'warn' : 'note', { volume: amount(volume), wanted: amount(water.wanted), off: share(Math.abs(off)) }, ['ozkan-2021', 'texas-worksheet']));
     else out.push(finding('volume-on-target', 'good', { volume: amount(volume), wanted: amount(water.wanted) }, ['ozkan-2021']));
   }
+  const { concentration, ownWaterLPerHa } = result.block;
+  if (concentration !== undefined && concentration !== 1 && (strategy.strategy.waterKind !== 'dilute' || ownWaterLPerHa !== undefined))
+    out.push(finding('concentration-ignored', 'note', { strategy: strategy.strategy.id }, [], 'concentration'));
   if (pattern.kind === 'alternate-alleys') out.push(finding('far-face-under-dosed', 'warn', {}, ['habit'], 'pattern'));
   if (isEarly(canopy.bbch) && strategy.strategy.validity.includes('early-rate-disputed')) out.push(finding('early-rate', 'note', {}, ['rutgers-1998', 'sutton-unrath-1988']));
   if (!isRefused(strategy.index) && strategy.index.kind === 'figure' && strategy.index.extrapolated) out.push(finding('strategy-extrapolated', 'note', { strategy: strategy.strategy.id }, strategy.strategy.sources));
@@ -40,6 +43,9 @@ export function doseFindings(result: Result): Finding[] {
   if (product.acts.includes('floored')) out.push(finding('floor-acts', 'note', { dose: amount(product.perHa) }, ['sutton-unrath-1984'], 'label.floor'));
   if (product.acts.includes('not-above-label')) out.push(finding('not-above-label', 'note', { dose: amount(product.perHa) }));
   if (product.acts.includes('scaled-to-canopy')) out.push(finding('dose-follows-canopy', 'note', { dose: amount(product.perHa), label: amount(product.labelDose) }, strategy.strategy.sources));
+  const [adapted, printed] = [valueOf(product.perHa), valueOf(product.labelDose)];
+  if (adapted !== undefined && printed !== undefined && adapted < printed / 2 && (product.acts.includes('scaled-to-canopy') || product.acts.includes('floored')))
+    out.push(finding('far-below-label', 'warn', { dose: amount(product.perHa), label: amount(product.labelDose) }, ['sutton-unrath-1984'], 'label.floor'));
   const index = valueOf(strategy.index);
   if (product.acts.includes('label-dose-kept') && index !== undefined && Math.abs(index - 1) > 0.1)
     out.push(finding('label-dose-kept', 'note', { index: share(index) }, strategy.strategy.sources, 'label.adaptation'));

@@ -3,9 +3,8 @@ import { airState } from '../air/air.ts';
 import { canopyState } from '../canopy/canopy.ts';
 import { intervalOf, type Interval } from '../canopy/uncertainty.ts';
 import { evaluateStrategy } from '../dose/evaluate.ts';
-import { DELIVERED, MIX_STRENGTH, PER_TANK, product } from '../dose/product.ts';
+import { DELIVERED, MIX_STRENGTH, PER_TANK, product, type Product } from '../dose/product.ts';
 import { STRATEGIES } from '../dose/strategies.ts';
-import type { Label } from '../dose/types.ts';
 import { CONCENTRATION, isWater, wantedWater } from '../dose/water.ts';
 import { optionsFor } from '../sprayer/options.ts';
 import { sprayerState, type SprayerState } from '../sprayer/sprayer.ts';
@@ -41,6 +40,7 @@ export function evaluate(document: Document, blockId: string, rungId: string): R
   const canopy = canopyState(rung.canopy, { rowSpacingM: block.rowSpacingM, bbch: block.evergreen ? undefined : rung.bbch, faces: pass.faces }, assumptions);
   const strategies = [...STRATEGIES.values()].map((s) => evaluateStrategy(s, canopy, assumptions));
   const strategy = strategies.find((s) => s.strategy === chosen)!;
+  const dosed = label ? product(label, canopy, strategy) : null;
   const water = wantedWater(strategy, block.ownWaterLPerHa, block.concentration, label);
 
   const stateOf = (setting: Setting, seekSwivel: boolean) => sprayerState(machine, setting, document.nozzleTables, canopy, pass, assumptions, seekSwivel);
@@ -59,10 +59,10 @@ export function evaluate(document: Document, blockId: string, rungId: string): R
     strategy,
     strategies,
     water: { ...water, interval: intervalOf(water.wanted, canopy.errors) },
-    product: label ? productState(label, canopy, strategy, sprayer) : null,
+    product: dosed && productState(dosed, strategy, sprayer),
     sprayer,
     saved,
-    options: optionSets(sprayer, saved, water.wanted, pass, label ? product(label, canopy, strategy).perHa : null, label),
+    options: optionSets(sprayer, saved, water.wanted, pass, dosed),
     air: airState(machine, rung.setting, canopy, pass, sprayer.speed, assumptions, sprayer.flow),
     weather: weatherState(document.day),
     assumptions: assumptions.used,
@@ -80,11 +80,11 @@ function intervals(canopy: ReturnType<typeof canopyState>): ReadonlyMap<string, 
   return out;
 }
 
-function productState(label: Label, canopy: ReturnType<typeof canopyState>, strategy: ReturnType<typeof evaluateStrategy>, sprayer: SprayerState): ProductState {
-  const p = product(label, canopy, strategy);
-  const strength = derive(MIX_STRENGTH[label.unit], { D: p.perHa, V: sprayer.volume });
+function productState(dosed: Product, strategy: ReturnType<typeof evaluateStrategy>, sprayer: SprayerState): ProductState {
+  const { label, perHa } = dosed;
+  const strength = derive(MIX_STRENGTH[label.unit], { D: perHa, V: sprayer.volume });
   return {
-    ...p,
+    ...dosed,
     concentration: derive(CONCENTRATION, { V1: strategy.dilute ?? refused('no-dilute-water', 'strategy', { strategy: strategy.strategy.id }), V: sprayer.volume }),
     strength,
     perTank: derive(PER_TANK[label.unit], { M: strength, T: given(sprayer.machine.tankL, 'L', 'stated', { path: 'machine.tankL' }) })
@@ -92,26 +92,29 @@ function productState(label: Label, canopy: ReturnType<typeof canopyState>, stra
 }
 
 /** After a change, what would hold the saved setting's volume; and what would bring the wanted water, where it is not there yet. */
-function optionSets(sprayer: SprayerState, saved: SprayerState | null, wanted: Answer, pass: Pass, dose: Answer | null, label: Label | undefined): readonly OptionSet[] {
+function optionSets(sprayer: SprayerState, saved: SprayerState | null, wanted: Answer, pass: Pass, dosed: Product | null): readonly OptionSet[] {
   const sets: OptionSet[] = [];
   const add = (against: OptionSet['against'], target: Answer) => {
     if (!isWater(target) || isRefused(sprayer.volume) || Math.abs(sprayer.volume.value / target.value - 1) < 0.005) return;
-    sets.push({ against, target, rows: optionsFor(sprayer, target, pass).map((option) => consequence(option, target, dose, label)) });
+    sets.push({ against, target, rows: optionsFor(sprayer, target, pass).map((option) => consequence(option, target, dosed)) });
   };
   if (saved) add('saved', saved.volume);
   add('wanted', wanted);
   return sets;
 }
 
-function consequence(option: OptionRow['option'], target: Answer, dose: Answer | null, label: Label | undefined): OptionRow {
-  if (!dose || !label) return { option, sameMix: null, newMix: null, label: null };
+function consequence(option: OptionRow['option'], target: Answer, dosed: Product | null): OptionRow {
+  if (!dosed) return { option, sameMix: null, newMix: null, label: null };
+  const { label, perHa: dose, labelDose } = dosed;
   const u = label.unit;
   const sameMix = derive(DELIVERED[u], { M: derive(MIX_STRENGTH[u], { D: dose, V: target }), V: option.volume });
   const newMix = derive(MIX_STRENGTH[u], { D: dose, V: option.volume });
   let stand: OptionRow['label'] = null;
   if (!isRefused(sameMix) && !isRefused(dose)) {
     const ratio = sameMix.value / dose.value;
-    const lowered = (label.adaptation ?? 'none') === 'none' ? 'below' : 'lowered';
+    // Lowering needs the user's word that label or law allow it, and stops at the user's own floor.
+    const floor = (label.floor ?? 0) * (isRefused(labelDose) ? 0 : labelDose.value);
+    const lowered = (label.adaptation ?? 'none') === 'none' || sameMix.value < floor * (1 - 1e-9) ? 'below' : 'lowered';
     stand = ratio > 1.005 ? 'above' : ratio < 0.995 ? lowered : 'fine';
   }
   return { option, sameMix, newMix, label: stand };

@@ -44,6 +44,8 @@ export const FINDINGS: Language['findings'] = {
   'beyond-run-off': '{volume} is more than this canopy holds: it will drip. Use less water, unless the label asks for it.',
   'no-dose': 'No dose: {reason}',
   'label-maximum-acts': 'The label’s maximum holds the dose at {dose}.',
+  'far-below-label': '{dose} is less than half of the label’s {label}. Proportional doses failed the smallest trees in trials, and resistance management may forbid them: set a floor, ask an adviser.',
+  'concentration-ignored': 'The wanted concentration is not used: the water of {strategy}, or your own, is meant as it is.',
   'floor-acts': 'Your floor holds the dose at {dose}; the canopy alone would mean less.',
   'not-above-label': 'The canopy would mean more, but the label dose is the most: {dose}.',
   'dose-follows-canopy': 'The dose follows the canopy: {dose} for the label’s {label}, since you state that the label or the law lets it.',

@@ -145,6 +145,7 @@ export const screen = {
   humidity: 'relative humidity',
   wind: 'wind',
   altitude: 'altitude',
+  evergreen: 'evergreen: leaf stands all year',
   sunLow: 'sun low: 2 h before sunset to 1 h after sunrise',
   deltaT: 'delta T',
   assumptions: 'Assumptions',

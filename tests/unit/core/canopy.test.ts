@@ -7,11 +7,11 @@ import { canopy, num, refusal, result } from '../../support/sample.ts';
 
 describe('growth', () => {
   test.each([
-    [0, 0], [7, 0], [36, 0.05], [65, 0.1], [67, 0.165], [69, 0.23], [71, 0.515], [73, 0.8], [74, 0.9], [75, 1], [89, 1], [99, 1]
+    [0, 0], [7, 0], [36, 0.05], [65, 0.1], [67, 0.165], [69, 0.23], [71, 0.515], [73, 0.8], [74, 0.9], [75, 1], [89, 1], [92, 1], [94, 2 / 3], [95, 0.5], [96, 0.25], [97, 0], [99, 0]
   ])('BBCH %s: %s of the leaf', (bbch, share) => expect(unfoldedShare(bbch)).toBeCloseTo(share, 12));
   test('early ends with bloom, dormant with green tip', () => {
-    expect([0, 6, 7, 68, 69, 75].map(isEarly)).toEqual([true, true, true, true, false, false]);
-    expect([0, 6, 7, 68].map(isDormant)).toEqual([true, true, false, false]);
+    expect([0, 6, 7, 68, 69, 75, 96, 97].map(isEarly)).toEqual([true, true, true, true, false, false, false, true]);
+    expect([0, 6, 7, 68, 96, 97, 99].map(isDormant)).toEqual([true, true, false, false, false, true, true]);
     expect(isEarly(undefined)).toBe(false);
     expect(isDormant(undefined)).toBe(false);
   });

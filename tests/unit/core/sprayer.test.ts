@@ -395,6 +395,9 @@ describe('options towards a wanted volume', () => {
     expect(num(speed!.newMix)).toBeCloseTo(200 / (V * 1.25), 9);
     expect(result({ label: { rate: 2 }, block: { ownWaterLPerHa: V * 0.8 } }).options[0]!.rows[0]!.label).toBe('above');
     expect(result({ label: { rate: 2, adaptation: 'downward' }, block: { ownWaterLPerHa: V * 1.25 } }).options[0]!.rows[0]!.label).toBe('lowered');
+    // Four fifths of the volume leave 1.2 kg/ha of the adapted 1.5; the user's floor is 1.3 there, 1.1 here.
+    expect(result({ label: { rate: 2, adaptation: 'downward', floor: 0.65 }, block: { ownWaterLPerHa: V * 1.25 } }).options[0]!.rows[0]!.label).toBe('below');
+    expect(result({ label: { rate: 2, adaptation: 'downward', floor: 0.55 }, block: { ownWaterLPerHa: V * 1.25 } }).options[0]!.rows[0]!.label).toBe('lowered');
     const none = result({ block: { ownWaterLPerHa: V * 1.25 } }).options[0]!.rows[0]!;
     expect([none.sameMix, none.newMix, none.label]).toEqual([null, null, null]);
     const refusedDose = result({ label: { basis: 'percent-of-water' }, block: { ownWaterLPerHa: V * 1.25 } }).options[0]!.rows[0]!;

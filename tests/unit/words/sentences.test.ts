@@ -50,6 +50,8 @@ const SCENES: Readonly<Record<FindingCode, Parts>> = {
   'beyond-run-off': { label: {}, canopy: { heightM: 1.2, widthM: 0.5 } },
   'no-dose': { label: { basis: 'per-100-l-dilute' }, block: { strategy: 'ground-area' } },
   'label-maximum-acts': { label: { basis: 'per-leaf-wall', rate: 3, maxPerHa: 2 } },
+  'far-below-label': { label: { adaptation: 'downward' }, canopy: { heightM: 2 } },
+  'concentration-ignored': { block: { strategy: 'crown-height', concentration: 3 } },
   'floor-acts': { label: { adaptation: 'downward', floor: 0.9 } },
   'not-above-label': { label: { adaptation: 'downward' }, canopy: { heightM: 5, widthM: 2 } },
   'dose-follows-canopy': { label: { adaptation: 'downward' } },
