@@ -168,6 +168,10 @@ export class Lines {
     }
   }
 
+  clear(): void {
+    this.length = 0;
+  }
+
   /** What was written, as a copy of its own. */
   take(): Uint8Array<ArrayBuffer> {
     return new Uint8Array(this.bytes.subarray(0, this.length));

@@ -15,9 +15,12 @@ export interface Done {
   readonly problems: readonly RowProblem[];
 }
 
+/** One buffer for all pieces of a thread: what is handed on is a copy. */
+const lines = new Lines(1 << 21);
+
 /** Good rows as output lines, and what is wrong with the others. */
 export function workOff({ header, line, bytes }: Piece): Done {
-  const lines = new Lines(8 * bytes.length);
+  lines.clear();
   const problems: RowProblem[] = [];
   for (const batch of new Rows(header, line).take(new TextDecoder().decode(bytes), true)) {
     lines.add(batch);

@@ -1,40 +1,33 @@
 import { Worker } from 'node:worker_threads';
 import { workOff, type Done, type Piece } from './piece.ts';
 
+/** Pieces that a thread may have before it: one in hand, one to go on with. */
+const AHEAD = 2;
+
 /**
- * Works pieces off on several threads, gives the results in the order of the pieces, and holds no more than a few at a time. With one
- * piece, or one thread, it is done here.
+ * Works pieces off on several threads, this one among them, gives the results in the order of the pieces, and holds no more than a few at
+ * a time. With one piece, or one thread, no other is started.
  */
 export async function* inOrder(pieces: AsyncIterable<Piece>, threads: number): AsyncGenerator<Done> {
   const crew: Hand[] = [];
   const waiting: Promise<Done>[] = [];
   try {
-    let first: Piece | null = null;
+    let begun = false;
     for await (const piece of pieces) {
-      if (threads < 2) {
-        yield workOff(piece);
-        continue;
-      }
       // Whether there is more than one piece is known when the second comes.
-      if (crew.length === 0 && first === null) {
-        first = piece;
-        continue;
-      }
-      if (crew.length === 0) {
-        for (let i = 0; i < threads; i++) crew.push(new Hand());
-        waiting.push(idlest(crew).work(first!));
-      }
-      waiting.push(idlest(crew).work(piece));
-      while (waiting.length >= 2 * threads) yield await waiting.shift()!;
+      if (begun && crew.length === 0) for (let i = 1; i < threads; i++) crew.push(new Hand());
+      begun = true;
+      const hand = idlest(crew);
+      waiting.push(hand && hand.load < AHEAD ? hand.work(piece) : Promise.resolve(workOff(piece)));
+      while (waiting.length >= AHEAD * threads) yield await waiting.shift()!;
     }
-    if (crew.length === 0 && first !== null) yield workOff(first);
     for (const done of waiting) yield await done;
   } finally {
     await Promise.all(crew.map((hand) => hand.dismiss()));
   }
 }
 
-const idlest = (crew: readonly Hand[]): Hand => crew.reduce((a, b) => (b.load < a.load ? b : a));
+const idlest = (crew: readonly Hand[]): Hand | undefined => crew.reduce<Hand | undefined>((a, b) => (a && a.load <= b.load ? a : b), undefined);
 
 /** One thread with its queue of pieces. */
 class Hand {

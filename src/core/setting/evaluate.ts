@@ -43,9 +43,9 @@ export function evaluate(document: Document, blockId: string, rungId: string): R
   const dosed = label ? product(label, canopy, strategy) : null;
   const water = wantedWater(strategy, block.ownWaterLPerHa, block.concentration, label);
 
-  const stateOf = (setting: Setting, seekSwivel: boolean) => sprayerState(machine, setting, document.nozzleTables, canopy, pass, assumptions, seekSwivel);
-  const sprayer = stateOf(rung.setting, true);
-  const saved = rung.saved && !sameSetting(rung.saved, rung.setting) ? stateOf(rung.saved, false) : null;
+  const stateOf = (setting: Setting, beside: SprayerState | null) => sprayerState(machine, setting, document.nozzleTables, canopy, pass, assumptions, beside);
+  const sprayer = stateOf(rung.setting, null);
+  const saved = rung.saved && !sameSetting(rung.saved, rung.setting) ? stateOf(rung.saved, sprayer) : null;
 
   const result: Result = {
     block,

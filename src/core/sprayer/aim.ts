@@ -113,19 +113,23 @@ export interface Shares {
   readonly allowance: Answer;
 }
 
+const edge = (deg: number): Given => given(deg, 'deg', 'derived', EDGE);
+const EDGE = { sources: ['geometry'] } as const;
+const ABOVE = edge(UP);
+const BELOW = edge(DOWN);
+
 export function sharesOf(pattern: SprayPattern, angleDeg: Given, coneDeg: Given, sight: Sight | null): Shares {
   if (!sight) {
     const none = refused('no-outline', 'canopy', {});
     return { inLeaf: none, overTop: none, underSkirt: none, allowance: none };
   }
-  const edge = (deg: number) => given(deg, 'deg', 'derived', { sources: ['geometry'] });
   const low = edge(sight.lowDeg);
   const high = edge(sight.highDeg);
   const between = (c: Given, b: Given) => derive(SHARE[pattern], { c, b, t: angleDeg, a: coneDeg });
   return {
     inLeaf: between(low, high),
-    overTop: between(high, edge(UP)),
-    underSkirt: between(edge(DOWN), low),
+    overTop: between(high, ABOVE),
+    underSkirt: between(BELOW, low),
     allowance: between(high, edge(Math.max(sight.allowedDeg, sight.highDeg)))
   };
 }

@@ -86,7 +86,7 @@ function speedOption(s: SprayerState, target: Answer, pass: Pass): Option {
 
 function pressureOption(s: SprayerState, target: Answer, pass: Pass): Option {
   const flow = derive(FLOW_FOR_VOLUME, { V: target, v: s.speed, B: pass.width });
-  const pressure = pressureFor(flow, s.pressure, (P) => flowOf(s, spraying(s), (n) => n.size!, P));
+  const pressure = pressureFor(flow, s.pressure, s.flow, (bar) => flowTogether(s, spraying(s), (n) => n.size!, bar));
   const remarks: Remark[] = [];
   if (!isRefused(pressure)) {
     remarks.push(...pressureRemarks(s, s.nozzles, pressure.value));
@@ -107,9 +107,9 @@ function pressureOption(s: SprayerState, target: Answer, pass: Pass): Option {
 
 const spraying = (s: SprayerState): NozzleState[] => s.nozzles.filter((n) => n.spraying && n.table && n.size);
 
-/** Flow of these nozzles together, each with the size that it would carry, at a pressure. */
-const flowOf = (s: SprayerState, nozzles: readonly NozzleState[], sizeOf: (n: NozzleState) => NozzleSize, P: Given): Answer =>
-  nozzles.length === 0 ? s.flow : derive(TOTAL_FLOW, Object.fromEntries(nozzles.map((n) => [n.position.id, nozzleFlow(n.table!, sizeOf(n), P, s.specificGravity)])));
+/** Flow of these nozzles together at a pressure, each with the size that it would carry: a bare number, for a search. */
+const flowTogether = (s: SprayerState, nozzles: readonly NozzleState[], sizeOf: (n: NozzleState) => NozzleSize, bar: number): number =>
+  nozzles.reduce((sum, n) => sum + flowAt(n.table!, sizeOf(n), bar, s.specificGravity.value), 0);
 
 /** Flow within which a pressure counts as found, and how often the law is applied: each step at least halves the gap for exponents of 0.25 to 0.75. */
 const FOUND = 1e-9;
@@ -119,16 +119,16 @@ const MOST_STEPS = 60;
  * Pressure at which the flow is the wanted one. The square law hits it at once where a table has one reference pressure; printed points bend
  * the law, and it is applied again from the pressure reached, as one does after catching anew. Refuses by name a table that never gets there.
  */
-function pressureFor(wanted: Answer, from: Given, flowAtPressure: (P: Given) => Answer): Answer {
+function pressureFor(wanted: Answer, from: Given, now: Answer, flowAtBar: (bar: number) => number): Answer {
   let P1 = from;
-  let Q1 = flowAtPressure(P1);
+  let Q1 = now;
   for (let i = 0; i < MOST_STEPS; i++) {
     const pressure = derive(PRESSURE_FOR_FLOW, { P1, Q2: wanted, Q1 });
     if (isRefused(pressure) || isRefused(wanted)) return pressure;
+    const reached = flowAtBar(pressure.value);
+    if (Math.abs(reached / wanted.value - 1) < FOUND) return pressure;
     P1 = given(pressure.value, 'bar', 'derived', from.path === undefined ? {} : { path: from.path });
-    Q1 = flowAtPressure(P1);
-    if (isRefused(Q1)) return Q1;
-    if (Math.abs(Q1.value / wanted.value - 1) < FOUND) return pressure;
+    Q1 = given(reached, 'L/min', 'derived');
   }
   return refused('no-pressure', from.path ?? 'setting.pressureBar', { flow: isRefused(wanted) ? '' : wanted.value });
 }
@@ -204,7 +204,8 @@ function sizeOption(s: SprayerState, target: Answer, pass: Pass): Option {
   const sizes = open
     .filter((n) => chosen.get(n) !== n.size)
     .map((n) => ({ position: n.position.id, table: n.table!.id, from: n.size!.id, to: chosen.get(n)!.id }));
-  const pressure = pressureFor(wanted, s.pressure, (P) => flowOf(s, open, (n) => chosen.get(n)!, P));
+  const changed = derive(TOTAL_FLOW, Object.fromEntries(open.map((n) => [n.position.id, chosen.get(n) === n.size ? n.flow : nozzleFlow(n.table!, chosen.get(n)!, s.pressure, s.specificGravity)])));
+  const pressure = pressureFor(wanted, s.pressure, changed, (bar) => flowTogether(s, open, (n) => chosen.get(n)!, bar));
   const remarks: Remark[] = [];
   if (!isRefused(pressure)) {
     remarks.push(...pressureRemarks(s, open, pressure.value));

@@ -73,8 +73,11 @@ export function sprayerState(
   canopy: CanopyState,
   pass: Pass,
   assumptions: Assumptions,
-  /** Whether to look for better directions of the nozzles; a setting that is only compared with needs none. */
-  seekSwivel = true
+  /**
+   * The present setting's state in front of the same canopy, for one that is only compared with it: what both have alike is taken
+   * over, and no better directions are looked for.
+   */
+  beside: SprayerState | null = null
 ): SprayerState {
   const speed = given(setting.speedKmH, 'km/h', 'stated', { path: 'setting.speedKmH' });
   const pressure = given(setting.pressureBar, 'bar', 'stated', { path: 'setting.pressureBar' });
@@ -85,17 +88,20 @@ export function sprayerState(
   const outline = stretchedTo(canopy.outline, canopy.aimTopM);
   const set = new Map(setting.nozzles?.map((n) => [n.position, n]));
 
-  const nozzles = machine.nozzles.map((position): NozzleState => {
+  const nozzles = machine.nozzles.map((position, i): NozzleState => {
     const own = set.get(position.id);
     const open = own?.open ?? true;
     const swivelDeg = own?.swivelDeg ?? 0;
     const table = findTable(tables, own?.table ?? position.table);
     const size = table?.sizes.find((s) => s.id === (own?.size ?? position.size)) ?? null;
     const pattern = table?.pattern ?? 'hollow-cone';
-    const angle = given(position.angleDeg + swivelDeg, 'deg', 'stated', { path: `machine.${position.id}.angleDeg` });
-    const cone = given(position.coneAngleDeg, 'deg', 'stated', { path: `machine.${position.id}.coneAngleDeg` });
-    const sight = sightOf(position.offsetM, position.heightM, trunkX, outline, overshoot);
-    const shares = sharesOf(pattern, angle, cone, sight);
+    const mate = beside?.nozzles[i];
+    const sameAim = mate !== undefined && mate.swivelDeg === swivelDeg && (mate.table?.pattern ?? 'hollow-cone') === pattern;
+    const sameFlow = mate !== undefined && mate.size === size && mate.table === table && beside?.pressure.value === pressure.value;
+    const angle = sameAim ? mate.angle : given(position.angleDeg + swivelDeg, 'deg', 'stated', { path: `machine.${position.id}.angleDeg` });
+    const cone = sameAim ? mate.cone : given(position.coneAngleDeg, 'deg', 'stated', { path: `machine.${position.id}.coneAngleDeg` });
+    const sight = mate ? mate.sight : sightOf(position.offsetM, position.heightM, trunkX, outline, overshoot);
+    const shares = sameAim ? mate.shares : sharesOf(pattern, angle, cone, sight);
     const share = (a: Answer) => (isRefused(a) ? 0 : a.value);
     const would = !sight ? 'unknown' : share(shares.inLeaf) + share(shares.allowance) >= useful ? 'in-leaf' : share(shares.overTop) >= share(shares.underSkirt) ? 'over-top' : 'under-skirt';
     return {
@@ -104,7 +110,7 @@ export function sprayerState(
       spraying: open && pass.sides.includes(position.side),
       table,
       size,
-      flow: table && size ? nozzleFlow(table, size, pressure, SG) : refused('unknown-nozzle', `machine.${position.id}`, { table: own?.table ?? position.table, size: own?.size ?? position.size }),
+      flow: sameFlow ? mate.flow : table && size ? nozzleFlow(table, size, pressure, SG) : refused('unknown-nozzle', `machine.${position.id}`, { table: own?.table ?? position.table, size: own?.size ?? position.size }),
       droplets: size ? dropletClass(size, setting.pressureBar) : undefined,
       angle,
       cone,
@@ -113,7 +119,7 @@ export function sprayerState(
       sight,
       would,
       verdict: open ? would : 'shut',
-      swivel: !seekSwivel || !sight ? null : bestSwivel(pattern, angle.value, position.angleDeg + position.swivelDownDeg, position.angleDeg + position.swivelUpDeg, cone.value, sight)
+      swivel: beside || !sight ? null : bestSwivel(pattern, angle.value, position.angleDeg + position.swivelDownDeg, position.angleDeg + position.swivelUpDeg, cone.value, sight)
     };
   });
 
