@@ -32,7 +32,7 @@ export const REMARKS: Language['remarks'] = {
 
 export const STANDINGS: Language['standings'] = {
   above: 'That mix would exceed the dose: make a new one, never above the label.',
-  below: 'That mix gives less than you have stated label, law or your own floor allow: make a new one.',
+  below: 'That mix gives less than the dose; you have not stated that label or law allow so little. Make a new one.',
   lowered: 'That mix gives less than the dose: only as far as label or law lets it go down.',
   fine: 'That mix keeps the dose.'
 };

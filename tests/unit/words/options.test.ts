@@ -24,7 +24,7 @@ describe('optionWords', () => {
     // Twelve of sixteen like nozzles: three quarters of the volume and of the product.
     expect(seen(said[0]!.consequence)).toBe('329 L/ha, 2.40 ha/h.');
     expect(seen(said[0]!.product)).toContain('leaves 1.50 kg/ha');
-    expect(said[0]!.standing).toContain('less than you have stated');
+    expect(said[0]!.standing).toContain('less than the dose; you have not stated');
     expect(said[1]!.standing).toBe('That mix keeps the dose.');
   });
   it('lists size changes by pairs of sizes', () => expect(said[3]!.sizes.join(' ')).toMatch(/^L\d.* and R\d.*: from 015 to \d+\.$/));
