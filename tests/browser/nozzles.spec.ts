@@ -22,7 +22,7 @@ test('tapping the top nozzle in the drawing shuts the pair; the options work the
 
   const options = page.getByRole('region', { name: `To hold the saved ${before.water} L/ha` });
   await expect(options.getByRole('rowheader')).toHaveText([/^Keep the setting/, /^By speed/, /^By pressure/, /^By nozzle size/]);
-  await expect(options.getByText(/label dose, which you have not stated is allowed/).first()).toBeVisible();
+  await expect(options.getByText(/gives less than the dose; you have not stated/).first()).toBeVisible();
 });
 
 test('“use” by speed holds the litres per hectare; the speed falls as the flow fell', async ({ app, page }) => {

@@ -43,7 +43,7 @@ describe('options after a change', () => {
   it('a mix that would give less than the label is told under the option', async () => {
     const workspace = changed();
     const screen = await render(OptionsTable, { workspace, set: held(workspace), system: 'metric' });
-    await expect.element(screen.getByText(/gives less than the label dose, which you have not stated is allowed/).first()).toBeVisible();
+    await expect.element(screen.getByText(/gives less than the dose; you have not stated/).first()).toBeVisible();
   });
   it('US units in heads and cells', async () => {
     const workspace = changed();
