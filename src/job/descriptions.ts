@@ -22,6 +22,8 @@ export const DESCRIPTIONS: Readonly<Record<string, Readonly<Record<string, strin
     areaHa: 'Planted area.',
     rowSpacingM: 'Distance between trunk lines.',
     treeSpacingM: 'Distance between trees along the row.',
+    rows: 'Rows of the block.',
+    rowLengthM: 'Length of each row.',
     machine: 'Id of the machine that sprays the block.',
     label: 'Id of the label used.',
     pattern: 'How the alleys are driven. Default: every alley, both sides on.',
@@ -43,8 +45,76 @@ export const DESCRIPTIONS: Readonly<Record<string, Readonly<Record<string, strin
     date: 'ISO 8601 date.',
     canopy: 'The canopy that stands at this stage.',
     setting: 'What the operator sets at this stage.',
-    saved: 'The last setting that was saved: what a change is compared with.'
+    saved: 'The last setting that was saved: what a change is compared with.',
+    check: 'How the setting was proved on the headland.',
+    fitting: 'What a fitting of nozzles is to reach.',
+    mix: 'The treatment: products, loads, work.'
   },
+  check: {
+    tolerance: 'Which set of tolerances judges it. Default "normal".',
+    ticks: 'Items that were looked at. Each at most once.',
+    rounds: 'Goes at proving the setting, in order; the last is the one in hand.'
+  },
+  ticks: { item: 'What was looked at.', state: 'What was found.' },
+  rounds: {
+    at: 'When the round was begun, ISO 8601 with time.',
+    setting: 'What the machine was set to when it was tested.',
+    displayKmH: "Forward speed on the tractor's display.",
+    runs: 'Timed runs over a marked distance.',
+    gauges: 'Pressures read while the nozzles spray, unless said otherwise.',
+    refill: 'What it takes to fill the tank to the mark again.',
+    catches: 'What single nozzles gave into a jug. Each position at most once.',
+    law: 'The same nozzles at two pressures.'
+  },
+  runs: { distanceM: 'Distance between the marks.', seconds: 'Time between the marks.', direction: 'Which way along the strip.' },
+  gauges: {
+    restBar: "The machine's gauge with the pump at rest.",
+    readBar: "The machine's gauge.",
+    masterBar: 'A gauge known to be right, at the same place.',
+    farBar: 'A gauge at the nozzle farthest from the pump.',
+    oneSideBar: "The machine's gauge when one side is shut."
+  },
+  refill: {
+    kind: 'Sprayed on the spot for a time, or along a course.',
+    seconds: 'Time sprayed.',
+    distanceM: 'Distance sprayed.',
+    litres: 'Litres to the mark again.',
+    litresErrorL: 'How far the litres may be off, either way.',
+    secondsError: 'How far the time may be off, either way.'
+  },
+  catches: { position: 'Name of the position on the machine.', litres: 'Litres in the jug.', seconds: 'Time caught.' },
+  law: {
+    firstBar: 'One pressure.',
+    firstLPerMin: 'Flow at it.',
+    secondBar: 'The other pressure.',
+    secondLPerMin: 'Flow at that.'
+  },
+  fitting: {
+    stock: 'Sizes to choose from. Default: every size of the tables on the machine.',
+    weighting: 'How the flow is to be spread over the open positions. Default "canopy".',
+    weights: "The user's own weights; positions not named weigh nothing.",
+    targetLPerHa: 'Application volume to reach. Default: the wanted water.',
+    pressureMinBar: 'Least pressure to be used.',
+    pressureMaxBar: 'Greatest pressure to be used.',
+    speedMinKmH: 'Least forward speed to be used.',
+    speedMaxKmH: 'Greatest forward speed to be used.',
+    finestClass: 'Finest droplet class to be used.',
+    coarsestClass: 'Coarsest droplet class to be used.',
+    mirrored: 'Left and right alike. Default true.',
+    mostChanges: 'Most nozzles to be changed.'
+  },
+  stock: { table: 'Id of the nozzle table.', size: 'Id of the size in its table.', count: 'How many are at hand.' },
+  weights: { position: 'Name of the position on the machine.', weight: 'Its share, on any scale.' },
+  mix: {
+    partners: "Products together in the tank. Default: the block's own label.",
+    fills: 'Full loads and a last one of what is left, or all loads alike. Default "equal".',
+    areaHa: 'Area treated where it is not the whole block.',
+    outerPasses: 'How the outer faces of the two outer rows are done. Default "one-sided".',
+    turnSeconds: 'One turn on the headland.',
+    fillMinutes: 'One load: drive, fill, mix, drive back.',
+    usedL: 'Mix that was really used on the area.'
+  },
+  partners: { label: 'Id of the label.', orderedAmount: "What was bought or set aside, in the label's unit." },
   canopy: {
     heightM: 'Mean tree height from the ground.',
     widthM: 'Greatest canopy width across the row.',
@@ -145,6 +215,7 @@ export const DESCRIPTIONS: Readonly<Record<string, Readonly<Record<string, strin
     id: 'Id of the label.',
     name: "The user's own name for the product.",
     unit: 'Unit of the product.',
+    formulation: 'Kind of product by its usual code; decides its place in the order of mixing, unless the label says otherwise.',
     basis: 'What the rate counts.',
     rate: 'Product by the basis, in `unit`; percent for "percent-of-water".',
     referenceWaterLPerHa: 'The water that a percentage is meant for.',

@@ -2,7 +2,7 @@ import { ASSUMPTIONS } from '#core/setting/assumptions.ts';
 import type { Unit } from '#core/quantity/units.ts';
 
 /** A unit of the engine, or one in which a number is only ever written down. */
-export type FieldUnit = Unit | 'gal/1000 ft3';
+export type FieldUnit = Unit | 'gal/1000 ft3' | 'min';
 
 /** What a number may be: `least` and `most` are allowed themselves. */
 export interface Range {
@@ -23,6 +23,9 @@ const ANGLE = range(-90, 90, 'deg');
 const FLOW = range(0.01, 100, 'L/min');
 const SHARE = range(0, 1, '1');
 const SE = range(0, 5, 'm');
+const GAUGE = range(0, 100, 'bar');
+const COURSE = range(2, 5000, 'm');
+const TOTAL_FLOW = range(0.01, 1000, 'L/min');
 const AMOUNT = range(0.00001, 10_000, '1');
 
 /**
@@ -34,6 +37,8 @@ export const RANGES = {
     areaHa: range(0.001, 10_000, 'ha'),
     rowSpacingM: range(0.5, 20, 'm'),
     treeSpacingM: range(0.1, 20, 'm'),
+    rows: whole(1, 10_000),
+    rowLengthM: range(1, 10_000, 'm'),
     concentration: range(0.1, 100, '1'),
     ownWaterLPerHa: WATER
   },
@@ -59,6 +64,17 @@ export const RANGES = {
     trees: whole(2, 100_000)
   },
   setting: { speedKmH: SPEED, pressureBar: PRESSURE, ptoRpm: PTO },
+  rounds: { displayKmH: SPEED },
+  runs: { distanceM: COURSE, seconds: range(1, 3600, 's') },
+  gauges: { restBar: GAUGE, readBar: GAUGE, masterBar: GAUGE, farBar: GAUGE, oneSideBar: GAUGE },
+  refill: { seconds: range(5, 14_400, 's'), distanceM: COURSE, litres: range(0.1, 10_000, 'L'), litresErrorL: range(0, 100, 'L'), secondsError: range(0, 60, 's') },
+  catches: { litres: range(0, 100, 'L'), seconds: range(1, 3600, 's') },
+  law: { firstBar: PRESSURE, firstLPerMin: TOTAL_FLOW, secondBar: PRESSURE, secondLPerMin: TOTAL_FLOW },
+  fitting: { targetLPerHa: WATER, pressureMinBar: PRESSURE, pressureMaxBar: PRESSURE, speedMinKmH: SPEED, speedMaxKmH: SPEED, mostChanges: whole(0, 200) },
+  stock: { count: whole(0, 10_000) },
+  weights: { weight: range(0, 1000, '1') },
+  mix: { areaHa: range(0.001, 10_000, 'ha'), turnSeconds: range(0, 600, 's'), fillMinutes: range(0, 600, 'min'), usedL: range(0.1, 10_000_000, 'L') },
+  partners: { orderedAmount: range(0.00001, 1_000_000, '1') },
   /** Both the places on the machine and what is set there. */
   nozzles: {
     heightM: range(0.05, 10, 'm'),
@@ -147,6 +163,11 @@ export const LENGTHS = {
   points: [1, 50],
   droplets: [1, 50],
   labels: [0, 200],
+  rounds: [0, 50],
+  runs: [0, 50],
+  catches: [0, 100],
+  stock: [0, 500],
+  partners: [0, 20],
   profile: [2, 60]
 } as const;
 

@@ -81,7 +81,13 @@ function blockProblems(block: Item, machines: readonly Item[] | undefined, label
     ...rungs.flatMap((rung) => [
       ...child(rung, 'canopy').flatMap((canopy) => rising(canopy, 'profile', 'heightM')),
       // Without its machine nothing can be said about a setting.
-      ...(machine ? [...child(rung, 'setting'), ...child(rung, 'saved')].flatMap((s) => settingProblems(s, machine, sizes)) : [])
+      ...(machine ? [...child(rung, 'setting'), ...child(rung, 'saved')].flatMap((s) => settingProblems(s, machine, sizes)) : []),
+      ...child(rung, 'check').flatMap((check) => checkProblems(check, machine, sizes)),
+      ...child(rung, 'fitting').flatMap((fitting) => fittingProblems(fitting, machine, sizes)),
+      ...child(rung, 'mix').flatMap((mix) => {
+        const partners = items(mix, 'partners');
+        return [...duplicates(partners, 'label'), ...partners.flatMap((p) => leads(p, 'label', 'label', labels && idsOf(labels).keys()))];
+      })
     ])
   ];
 }
@@ -102,6 +108,36 @@ function settingProblems(setting: Item, machine: Item, sizes: Sizes): Problem[] 
         ...leads(nozzle, 'table', 'table', sizes.keys()),
         ...leads(nozzle, 'size', 'size', sizes.get(table ?? '')?.keys(), sized, table)
       ];
+    })
+  ];
+}
+
+function checkProblems(check: Item, machine: Item | undefined, sizes: Sizes): Problem[] {
+  const positions = machine && idsOf(items(machine, 'nozzles'));
+  return [
+    ...duplicates(items(check, 'ticks'), 'item'),
+    ...items(check, 'rounds').flatMap((round) => {
+      const catches = items(round, 'catches');
+      return [
+        ...(machine ? child(round, 'setting').flatMap((s) => settingProblems(s, machine, sizes)) : []),
+        ...duplicates(catches, 'position'),
+        ...catches.flatMap((c) => leads(c, 'position', 'position', positions?.keys()))
+      ];
+    })
+  ];
+}
+
+function fittingProblems(fitting: Item, machine: Item | undefined, sizes: Sizes): Problem[] {
+  const positions = machine && idsOf(items(machine, 'nozzles'));
+  const weights = items(fitting, 'weights');
+  return [
+    ...ordered(fitting, 'pressureMinBar', 'pressureMaxBar'),
+    ...ordered(fitting, 'speedMinKmH', 'speedMaxKmH'),
+    ...duplicates(weights, 'position'),
+    ...weights.flatMap((w) => leads(w, 'position', 'position', positions?.keys())),
+    ...items(fitting, 'stock').flatMap((item) => {
+      const table = text(item.raw['table']);
+      return [...leads(item, 'table', 'table', sizes.keys()), ...leads(item, 'size', 'size', sizes.get(table ?? '')?.keys(), text(item.raw['size']), table)];
     })
   ];
 }

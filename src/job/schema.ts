@@ -1,6 +1,9 @@
 import * as z from 'zod/mini';
 import { FORMAT, VERSION, type Document } from '#core/setting/document.ts';
 import { STRATEGY_IDS } from '#core/dose/types.ts';
+import { TICK_ITEMS, TOLERANCES } from '#core/check/types.ts';
+import { WEIGHTINGS } from '#core/fitting/types.ts';
+import { FORMULATIONS } from '#core/mix/types.ts';
 import { DROPLET_CLASSES } from '#core/sprayer/types.ts';
 import { ASSUMPTION_RANGE, ID, LENGTHS, NAME_LENGTH, RANGES, type Range } from './limits.ts';
 
@@ -71,6 +74,58 @@ const setting = z.strictObject({
   )
 });
 
+const R = numbers(RANGES.refill);
+const G = numbers(RANGES.gauges);
+const round = z.strictObject({
+  at: maybe(z.iso.datetime({ local: true, offset: true })),
+  setting,
+  displayKmH: maybe(number(RANGES.rounds.displayKmH)),
+  runs: maybe(list(z.strictObject({ ...numbers(RANGES.runs), direction: maybe(z.enum(['out', 'back'])) }), LENGTHS.runs)),
+  gauges: maybe(
+    z.strictObject({ restBar: maybe(G.restBar), readBar: maybe(G.readBar), masterBar: maybe(G.masterBar), farBar: maybe(G.farBar), oneSideBar: maybe(G.oneSideBar) })
+  ),
+  refill: maybe(
+    z.discriminatedUnion('kind', [
+      z.strictObject({ kind: z.literal('standing'), seconds: R.seconds, litres: R.litres, litresErrorL: maybe(R.litresErrorL), secondsError: maybe(R.secondsError) }),
+      z.strictObject({ kind: z.literal('course'), distanceM: R.distanceM, litres: R.litres, litresErrorL: maybe(R.litresErrorL) })
+    ])
+  ),
+  catches: maybe(list(z.strictObject({ position: id, ...numbers(RANGES.catches) }), LENGTHS.catches)),
+  law: maybe(z.strictObject(numbers(RANGES.law)))
+});
+const check = z.strictObject({
+  tolerance: maybe(z.enum(TOLERANCES)),
+  ticks: maybe(list(z.strictObject({ item: z.enum(TICK_ITEMS), state: z.enum(['fine', 'fault']) }), [0, TICK_ITEMS.length])),
+  rounds: list(round, LENGTHS.rounds)
+});
+
+const F = numbers(RANGES.fitting);
+const fitting = z.strictObject({
+  stock: maybe(list(z.strictObject({ table: id, size: id, count: maybe(number(RANGES.stock.count)) }), LENGTHS.stock)),
+  weighting: maybe(z.enum(WEIGHTINGS)),
+  weights: maybe(list(z.strictObject({ position: id, ...numbers(RANGES.weights) }), [0, LENGTHS.positions[1]])),
+  targetLPerHa: maybe(F.targetLPerHa),
+  pressureMinBar: maybe(F.pressureMinBar),
+  pressureMaxBar: maybe(F.pressureMaxBar),
+  speedMinKmH: maybe(F.speedMinKmH),
+  speedMaxKmH: maybe(F.speedMaxKmH),
+  finestClass: maybe(z.enum(DROPLET_CLASSES)),
+  coarsestClass: maybe(z.enum(DROPLET_CLASSES)),
+  mirrored: maybe(z.boolean()),
+  mostChanges: maybe(F.mostChanges)
+});
+
+const X = numbers(RANGES.mix);
+const mix = z.strictObject({
+  partners: maybe(list(z.strictObject({ label: id, orderedAmount: maybe(number(RANGES.partners.orderedAmount)) }), LENGTHS.partners)),
+  fills: maybe(z.enum(['full', 'equal'])),
+  areaHa: maybe(X.areaHa),
+  outerPasses: maybe(z.enum(['one-sided', 'two-sided'])),
+  turnSeconds: maybe(X.turnSeconds),
+  fillMinutes: maybe(X.fillMinutes),
+  usedL: maybe(X.usedL)
+});
+
 const rung = z.strictObject({
   id,
   name,
@@ -78,7 +133,10 @@ const rung = z.strictObject({
   date: maybe(z.iso.date()),
   canopy,
   setting,
-  saved: maybe(setting)
+  saved: maybe(setting),
+  check: maybe(check),
+  fitting: maybe(fitting),
+  mix: maybe(mix)
 });
 
 const P = numbers(RANGES.pattern);
@@ -100,6 +158,8 @@ const block = z.strictObject({
   areaHa: maybe(B.areaHa),
   rowSpacingM: B.rowSpacingM,
   treeSpacingM: maybe(B.treeSpacingM),
+  rows: maybe(B.rows),
+  rowLengthM: maybe(B.rowLengthM),
   machine: id,
   label: maybe(id),
   pattern: maybe(pattern),
@@ -177,6 +237,7 @@ const label = z.strictObject({
   id,
   name,
   unit: z.enum(['kg', 'L']),
+  formulation: maybe(z.enum(FORMULATIONS)),
   basis: z.enum(['per-hectare', 'per-100-l-dilute', 'per-leaf-wall', 'per-crown-height', 'per-row-volume', 'percent-of-water']),
   rate: L.rate,
   referenceWaterLPerHa: maybe(L.referenceWaterLPerHa),

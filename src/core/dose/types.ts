@@ -1,3 +1,5 @@
+import type { Formulation } from '../mix/types.ts';
+
 /**
  * What a label's rate counts: a hectare of ground; 100 L of a dilute spray; 10 000 m² of leaf wall; a hectare and a
  * metre of crown height; 10 000 m³ of tree-row volume; percent of a reference water.
@@ -18,6 +20,8 @@ export interface Label {
   /** The user's own name for the product. */
   readonly name: string;
   readonly unit: 'kg' | 'L';
+  /** Decides its place in the order of mixing, unless the label says otherwise. */
+  readonly formulation?: Formulation;
   readonly basis: LabelBasis;
   /** In `unit` by the basis; percent for `percent-of-water`. */
   readonly rate: number;

@@ -1,5 +1,8 @@
+import type { Check } from '../check/types.ts';
 import type { Canopy } from '../canopy/types.ts';
 import type { Label, StrategyId } from '../dose/types.ts';
+import type { Fitting } from '../fitting/types.ts';
+import type { Mix } from '../mix/types.ts';
 import type { Machine, NozzleTable, PassPattern, Setting } from '../sprayer/types.ts';
 import type { Day } from '../weather/types.ts';
 import type { AssumptionValues } from '../working/assumption.ts';
@@ -19,6 +22,12 @@ export interface Rung {
   readonly setting: Setting;
   /** The last setting that was saved: what a change is compared with. */
   readonly saved?: Setting;
+  /** How the setting was proved on the headland. */
+  readonly check?: Check;
+  /** What a fitting of nozzles is to reach. */
+  readonly fitting?: Fitting;
+  /** The treatment: products, loads, work. */
+  readonly mix?: Mix;
 }
 
 export interface Block {
@@ -30,6 +39,9 @@ export interface Block {
   readonly areaHa?: number;
   readonly rowSpacingM: number;
   readonly treeSpacingM?: number;
+  /** Rows of the block, and how long each is. */
+  readonly rows?: number;
+  readonly rowLengthM?: number;
   readonly machine: string;
   readonly label?: string;
   /** Default every alley, both sides on. */
