@@ -1,9 +1,10 @@
 import { SOURCES, type Source, type SourceId } from '#core/sources/bibliography.ts';
-import { language } from './language.ts';
+import { language, look, workOf } from './language.ts';
 
 /** One line of a work: authors, year, title, where, what kind of reading it rests on. */
 export function sourceLine(id: SourceId): string {
-  const s: Source = SOURCES[id];
+  const s = look<Source>(SOURCES, id) ?? workOf(id);
+  if (!s) return id;
   const read = language().working.readFrom[s.read];
   const where = [s.container, s.locator].filter((part) => part && part !== s.title);
   return `${s.authors}${s.year ? ` (${s.year})` : ''}: ${[s.title, ...new Set(where)].join(', ')}${read ? ` [${read}]` : ''}`;

@@ -3,7 +3,7 @@ import { defineConfig } from '@playwright/test';
 import { browserPath, LAUNCH_ARGS } from '../tools/browser.mjs';
 
 /** Journeys through the built page, on a laptop and on a phone. `npm test` builds before; PAGE_URL tests a page that is served already. */
-const PORT = 4273;
+const PORT = Number(process.env['PORT'] ?? 4273);
 const served = process.env['PAGE_URL'];
 const executablePath = browserPath();
 const report = process.env['PLAYWRIGHT_JSON_OUTPUT_NAME'];

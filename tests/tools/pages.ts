@@ -1,7 +1,9 @@
 /** Pages of docs/generated, made from the engine's own declarations, so that they cannot disagree with it. `npm run docs` writes them. */
 import { SOURCES, type Source, type SourceId } from '#core/sources/bibliography.ts';
+import { HEADLAND_SOURCES } from '#core/sources/headland.ts';
 import { ASSUMPTIONS } from '#core/setting/assumptions.ts';
 import '#core/setting/evaluate.ts';
+import '#words/headland/join.ts';
 import { STRATEGIES } from '#core/dose/strategies.ts';
 import type { Strategy } from '#core/dose/strategy.ts';
 import { formulas } from '#core/working/formula.ts';
@@ -53,7 +55,7 @@ function strategyPage(): string {
 
 function sourcePage(): string {
   const read: Record<Source['read'], string> = { work: 'by definition', summary: 'known from its abstract or a summary', memory: 'quoted from memory, to be checked' };
-  const rows = Object.entries(SOURCES as Record<string, Source>).map(([id, s]) => `<a id="${id}"></a>**${id}**: ${[s.authors, s.year, s.title, s.container, s.locator].filter(Boolean).join(', ')}. Taken: ${s.taken}. (${read[s.read]})`);
+  const rows = Object.entries({ ...SOURCES, ...HEADLAND_SOURCES } as Record<string, Source>).map(([id, s]) => `<a id="${id}"></a>**${id}**: ${[s.authors, s.year, s.title, s.container, s.locator].filter(Boolean).join(', ')}. Taken: ${s.taken}. (${read[s.read]})`);
   return page('Sources', 'Works that formulas, constants and checks were taken from, and how we know them. Nothing here claims conformity with a standard whose text was not read.', rows.join('\n\n'));
 }
 

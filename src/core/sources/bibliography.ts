@@ -1,26 +1,7 @@
-/** One work that a formula, a constant or a check was taken from. */
-export interface Source {
-  readonly authors: string;
-  readonly year: string;
-  readonly title: string;
-  readonly container?: string;
-  /** DOI, standard number or other locator. */
-  readonly locator?: string;
-  /** What was taken from it. */
-  readonly taken: string;
-  /** How we know it: the work itself was read, a summary of it was, or it is quoted from memory. */
-  readonly read: 'work' | 'summary' | 'memory';
-}
+import type { HEADLAND_SOURCES } from './headland.ts';
+import { source, type Source } from './source.ts';
 
-const source = (
-  authors: string,
-  year: string,
-  title: string,
-  container: string,
-  taken: string,
-  read: Source['read'] = 'summary',
-  locator?: string
-): Source => ({ authors, year, title, container, taken, read, ...(locator ? { locator } : {}) });
+export type { Source };
 
 /** The bibliography, by id. */
 export const SOURCES = {
@@ -75,4 +56,5 @@ export const SOURCES = {
   'habit': source('common practice', '', 'no citable source', '', 'value in general use', 'memory')
 } as const satisfies Record<string, Source>;
 
-export type SourceId = keyof typeof SOURCES;
+/** Of these and of the headland's, which are loaded with it. */
+export type SourceId = keyof typeof SOURCES | keyof typeof HEADLAND_SOURCES;

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { amount, finding, ranked, share, SEVERITIES, type Severity } from '#core/advice/finding.ts';
 import { SOURCES } from '#core/sources/bibliography.ts';
+import { HEADLAND_SOURCES } from '#core/sources/headland.ts';
 import { given, refused } from '#core/working/answer.ts';
 import { arcNozzles, codes, onlyOpen, result, shut, table, type Parts } from '../../support/sample.ts';
 
@@ -118,7 +119,7 @@ describe.each(ROWS.map((r, i) => [`${r.code} ${i}`, r] as const))('%s', (_, row)
     expect(f.severity).toBe(row.severity);
     if (row.parameters) expect(f.parameters).toMatchObject(row.parameters);
     if (row.path) expect(f.path).toBe(row.path);
-    for (const s of f.sources) expect(SOURCES).toHaveProperty(s);
+    for (const s of f.sources) expect({ ...SOURCES, ...HEADLAND_SOURCES }).toHaveProperty(s);
   });
   row.not.forEach((parts, i) => test(`and not here ${i}`, () => {
     const f = of(parts, row.code);

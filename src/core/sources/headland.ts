@@ -1,0 +1,11 @@
+import { source, type Source } from './source.ts';
+
+/** Works that checks on the headland, loads and records rest on, by id; those of the engine's other parts are in `bibliography.ts`. */
+export const HEADLAND_SOURCES = {
+  'deveau-2009': source('Deveau, J.', '2009', 'Sprayer calibration and nozzle wear', 'Ontario ministry of agriculture', 'one minute per nozzle, fan off, pressure read while flowing; 10 % over new: the whole set; before and mid-season'),
+  'florida-manual': source('Florida applicator examination manual', 'n.d.', 'Calibration', 'p. 213', 'nozzles more than 10 % from the mean are replaced; refill over a 660-ft course'),
+  'luxembourg-vine': source('Luxembourg ministry, vine advisory', 'n.d.', 'Sprayer check', '', 'nozzles more than 15 % apart: clean, else replace; all off alike: set the pressure and catch again'),
+  'ucce-preseason': source('University of California Cooperative Extension', 'n.d.', 'Pre-season airblast calibration', '', 'timed speed rather than the display; land per minute'),
+  'iso-16122-3': source('ISO', '2015', 'ISO 16122-3 Inspection of sprayers in use, bush and tree crops', '', 'kinds of check and tolerances as remembered; its text was not read', 'memory'),
+  'iso-16119-3': source('ISO', '2013', 'ISO 16119-3 Environmental requirements for sprayers, bush and tree crops', '', 'rinse water ten times the residual or a tenth of the tank', 'summary')
+} as const satisfies Record<string, Source>;

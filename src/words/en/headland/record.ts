@@ -1,0 +1,4 @@
+import type { Part } from '../../language.ts';
+
+/** What is said of records. */
+export const RECORD: Part = {};
