@@ -2,8 +2,7 @@
 import { SOURCES, type Source, type SourceId } from '#core/sources/bibliography.ts';
 import { HEADLAND_SOURCES } from '#core/sources/headland.ts';
 import { ASSUMPTIONS } from '#core/setting/assumptions.ts';
-import '#core/setting/evaluate.ts';
-import '#words/headland/join.ts';
+import '../support/engine.ts';
 import { STRATEGIES } from '#core/dose/strategies.ts';
 import type { Strategy } from '#core/dose/strategy.ts';
 import { formulas } from '#core/working/formula.ts';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { create, all, type MathNode } from 'mathjs';
 import { describe, expect, test } from 'vitest';
-import '#core/setting/evaluate.ts';
+import '../../support/engine.ts';
 import { CERTAINTIES, type Formula } from '#core/working/answer.ts';
 import { formulas } from '#core/working/formula.ts';
 import { display, type Unit } from '#core/quantity/units.ts';

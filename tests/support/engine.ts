@@ -1,0 +1,3 @@
+/** The whole engine and all its words, for tests that look at every formula and every code. Imported for its effect. */
+import '#core/setting/evaluate.ts';
+import '#words/headland/join.ts';
