@@ -1,6 +1,6 @@
 /** The screen's own labels, in English. */
 export const screen = {
-  stations: { row: 'Row', section: 'Section' },
+  stations: { row: 'Row', section: 'Section', headland: 'Headland' },
   block: 'Block',
   theme: 'Theme',
   stationsName: 'Stations',
