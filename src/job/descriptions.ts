@@ -60,6 +60,8 @@ export const DESCRIPTIONS: Readonly<Record<string, Readonly<Record<string, strin
     at: 'When the round was begun, ISO 8601 with time.',
     setting: 'What the machine was set to when it was tested.',
     displayKmH: "Forward speed on the tractor's display.",
+    courseM: 'Distance marked for the next run. Default 100 m.',
+    catchS: 'How long the next jug is held. Default 60 s.',
     runs: 'Timed runs over a marked distance.',
     gauges: 'Pressures read while the nozzles spray, unless said otherwise.',
     refill: 'What it takes to fill the tank to the mark again.',

@@ -64,7 +64,7 @@ export const RANGES = {
     trees: whole(2, 100_000)
   },
   setting: { speedKmH: SPEED, pressureBar: PRESSURE, ptoRpm: PTO },
-  rounds: { displayKmH: SPEED },
+  rounds: { displayKmH: SPEED, courseM: COURSE, catchS: range(1, 3600, 's') },
   runs: { distanceM: COURSE, seconds: range(1, 3600, 's') },
   gauges: { restBar: GAUGE, readBar: GAUGE, masterBar: GAUGE, farBar: GAUGE, oneSideBar: GAUGE },
   refill: { seconds: range(5, 14_400, 's'), distanceM: COURSE, litres: range(0.1, 10_000, 'L'), litresErrorL: range(0, 100, 'L'), secondsError: range(0, 60, 's') },

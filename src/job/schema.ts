@@ -76,22 +76,25 @@ const setting = z.strictObject({
 
 const R = numbers(RANGES.refill);
 const G = numbers(RANGES.gauges);
+const LAW = numbers(RANGES.law);
 const round = z.strictObject({
   at: maybe(z.iso.datetime({ local: true, offset: true })),
   setting,
   displayKmH: maybe(number(RANGES.rounds.displayKmH)),
+  courseM: maybe(number(RANGES.rounds.courseM)),
+  catchS: maybe(number(RANGES.rounds.catchS)),
   runs: maybe(list(z.strictObject({ ...numbers(RANGES.runs), direction: maybe(z.enum(['out', 'back'])) }), LENGTHS.runs)),
   gauges: maybe(
     z.strictObject({ restBar: maybe(G.restBar), readBar: maybe(G.readBar), masterBar: maybe(G.masterBar), farBar: maybe(G.farBar), oneSideBar: maybe(G.oneSideBar) })
   ),
   refill: maybe(
     z.discriminatedUnion('kind', [
-      z.strictObject({ kind: z.literal('standing'), seconds: R.seconds, litres: R.litres, litresErrorL: maybe(R.litresErrorL), secondsError: maybe(R.secondsError) }),
-      z.strictObject({ kind: z.literal('course'), distanceM: R.distanceM, litres: R.litres, litresErrorL: maybe(R.litresErrorL) })
+      z.strictObject({ kind: z.literal('standing'), seconds: maybe(R.seconds), litres: maybe(R.litres), litresErrorL: maybe(R.litresErrorL), secondsError: maybe(R.secondsError) }),
+      z.strictObject({ kind: z.literal('course'), distanceM: maybe(R.distanceM), litres: maybe(R.litres), litresErrorL: maybe(R.litresErrorL) })
     ])
   ),
   catches: maybe(list(z.strictObject({ position: id, ...numbers(RANGES.catches) }), LENGTHS.catches)),
-  law: maybe(z.strictObject(numbers(RANGES.law)))
+  law: maybe(z.strictObject({ firstBar: maybe(LAW.firstBar), firstLPerMin: maybe(LAW.firstLPerMin), secondBar: maybe(LAW.secondBar), secondLPerMin: maybe(LAW.secondLPerMin) }))
 });
 const check = z.strictObject({
   tolerance: maybe(z.enum(TOLERANCES)),

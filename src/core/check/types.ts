@@ -37,10 +37,13 @@ export interface Gauges {
   readonly oneSideBar?: number;
 }
 
-/** What it takes to fill the tank to the mark again, after spraying on the spot for a time or along a distance. */
+/**
+ * What it takes to fill the tank to the mark again, after spraying on the spot for a time or along a distance. The time is
+ * known before the litres are: until both are there, there is no output.
+ */
 export type Refill =
-  | { readonly kind: 'standing'; readonly seconds: number; readonly litres: number; readonly litresErrorL?: number; readonly secondsError?: number }
-  | { readonly kind: 'course'; readonly distanceM: number; readonly litres: number; readonly litresErrorL?: number };
+  | { readonly kind: 'standing'; readonly seconds?: number; readonly litres?: number; readonly litresErrorL?: number; readonly secondsError?: number }
+  | { readonly kind: 'course'; readonly distanceM?: number; readonly litres?: number; readonly litresErrorL?: number };
 
 /** What one nozzle gave into a jug. */
 export interface Catch {
@@ -49,12 +52,12 @@ export interface Catch {
   readonly seconds: number;
 }
 
-/** The same nozzle, or the same set, at two pressures. */
+/** The same nozzle, or the same set, at two pressures; one after the other, so that some may still be missing. */
 export interface LawTest {
-  readonly firstBar: number;
-  readonly firstLPerMin: number;
-  readonly secondBar: number;
-  readonly secondLPerMin: number;
+  readonly firstBar?: number;
+  readonly firstLPerMin?: number;
+  readonly secondBar?: number;
+  readonly secondLPerMin?: number;
 }
 
 /** One go at proving a setting: what was measured, and what the machine was set to then. */
@@ -65,9 +68,13 @@ export interface Round {
   readonly setting: Setting;
   /** Forward speed on the tractor's display. */
   readonly displayKmH?: number;
+  /** The distance that is marked for the next run. Default 100 m; each run keeps its own. */
+  readonly courseM?: number;
   readonly runs?: readonly SpeedRun[];
   readonly gauges?: Gauges;
   readonly refill?: Refill;
+  /** How long the next jug is held. Default 60 s; each catch keeps its own. */
+  readonly catchS?: number;
   readonly catches?: readonly Catch[];
   readonly law?: LawTest;
 }
