@@ -1,3 +1,5 @@
+import './deep.ts';
+
 /** All that is said of the engine's figures, in the language that is set. */
 export { speak, language } from './language.ts';
 export type { Language, StrategyWords, AssumptionWords } from './words.ts';

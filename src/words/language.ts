@@ -11,6 +11,7 @@ export interface Part {
   readonly formulas?: Readonly<Record<string, string>>;
   readonly symbols?: Readonly<Record<string, string>>;
   readonly assumptions?: Readonly<Record<string, AssumptionWords>>;
+  readonly validity?: Readonly<Record<string, string>>;
 }
 
 let spoken: Language = ENGLISH;

@@ -1,3 +1,4 @@
+import './deep.ts';
 import type { Unit, UnitSystem } from '#core/quantity/units.ts';
 import type { SourceId } from '#core/sources/bibliography.ts';
 import { isRefused, type Answer, type Certainty, type Figure, type Quantity } from '#core/working/answer.ts';

@@ -1,13 +1,13 @@
 import type { Language } from '../words.ts';
-import { ASSUMPTIONS } from './assumptions.ts';
 import { DIFFERENCE_CHANGE, DIFFERENCES } from './differences.ts';
 import { FIELDS, FINDINGS, SEVERITIES } from './findings.ts';
 import { CERTAINTIES, FORMULAS, SYMBOLS, WORKING } from './formulas.ts';
 import { ACTS, OPTION_SETS, OPTION_TEXT, OPTIONS, REMARKS, STANDINGS } from './options.ts';
 import { RANGES, REFUSALS, REFUSED_PLAIN } from './refusals.ts';
 import { AIR, COLOURS, DROPLETS, PATTERNS, SIDES, VERDICTS } from './sprayer.ts';
-import { STRATEGIES, VALIDITY } from './strategies.ts';
+import { STRATEGIES } from './strategies.ts';
 
+/** The first screen's words; `words/deep.ts` and the stations join theirs. */
 export const ENGLISH: Language = {
   code: 'en',
   decimalMark: '.',
@@ -29,9 +29,9 @@ export const ENGLISH: Language = {
   symbols: SYMBOLS,
   certainties: CERTAINTIES,
   working: WORKING,
-  assumptions: ASSUMPTIONS,
+  assumptions: {},
   strategies: STRATEGIES,
-  validity: VALIDITY,
+  validity: {},
   options: OPTIONS,
   optionSets: OPTION_SETS,
   ...OPTION_TEXT,
