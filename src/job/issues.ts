@@ -1,5 +1,6 @@
 import type * as z from 'zod/mini';
-import { ID_LENGTH, limitsOf } from './limits.ts';
+import { ID_LENGTH } from './limits.ts';
+import { limitsOf } from './limits-of.ts';
 import { nearest } from './nearest.ts';
 import { pointer, problem, type Parameters, type Problem, type ProblemCode } from './problem.ts';
 import { fieldsOf, isObject, memberOf } from './shape.ts';
@@ -62,6 +63,9 @@ function fieldProblem(issue: Issue, steps: readonly Step[], root: unknown): Prob
     }
     case 'invalid_format':
       if (issue.format === 'date') return tell('not-a-date');
+      if (issue.format === 'time') return tell('not-a-time');
+      if (issue.format === 'datetime') return tell('not-a-moment');
+      if (issue.pattern?.includes('Cs')) return tell('unfit-characters');
       return tell(issue.pattern?.includes('Cc') ? 'not-plain-text' : 'not-an-id', { most: ID_LENGTH });
     default:
       return tell('wrong-type', { wanted: 'another value' });

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 import { FORMAT, VERSION } from '#core/setting/document.ts';
 import { DESCRIPTIONS } from './descriptions.ts';
-import { limitsOf } from './limits.ts';
+import { limitsOf } from './limits-of.ts';
 import { DOCUMENT } from './schema.ts';
 
 type Node = { [key: string]: unknown; properties?: Record<string, Node>; items?: Node; oneOf?: Node[]; anyOf?: Node[] };

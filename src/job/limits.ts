@@ -1,4 +1,3 @@
-import { ASSUMPTIONS } from '#core/setting/assumptions.ts';
 import type { Unit } from '#core/quantity/units.ts';
 
 /** A unit of the engine, or one in which a number is only ever written down. */
@@ -131,25 +130,6 @@ export const RANGES = {
 /** The user's own values of assumptions whatever they are called; those of the engine bring their own range. */
 export const ASSUMPTION_RANGE = range(-1_000_000, 1_000_000, '1');
 
-const OWNERS = RANGES as Record<string, Record<string, Range>>;
-const owned = (owner: string, field: string): Range | undefined =>
-  Object.hasOwn(OWNERS, owner) && Object.hasOwn(OWNERS[owner]!, field) ? OWNERS[owner]![field] : undefined;
-
-/**
- * What the number at a place in the document may be; `undefined` where no number stands.
- * `path` is a JSON pointer (`/blocks/0/rungs/1/canopy/heightM`) or the engine's dotted path from the block or the rung
- * (`canopy.heightM`, `rowSpacingM`).
- */
-export function limitsOf(path: string): Range | undefined {
-  const assumption = /^\/?assumptions[/.](.+)/.exec(path)?.[1];
-  if (assumption) return ASSUMPTIONS.get(assumption) ?? ASSUMPTION_RANGE;
-  const names = path.split(/[/.]/).filter((s) => s !== '' && !/^\d+$/.test(s));
-  const field = names.at(-1) ?? '';
-  const owner = names.at(-2);
-  if (owner === undefined) return owned('blocks', field) ?? owned('rungs', field);
-  return owned(owner === 'saved' ? 'setting' : owner, field);
-}
-
 /** How long a list may be, and how short. */
 export const LENGTHS = {
   blocks: [0, 500],
@@ -168,12 +148,17 @@ export const LENGTHS = {
   catches: [0, 100],
   stock: [0, 500],
   partners: [0, 20],
-  profile: [2, 60]
+  profile: [2, 60],
+  /** Some years of them; what is kept must still be readable as one file. */
+  records: [0, 2000]
 } as const;
 
 /** Characters of a text. */
 export const NAME_LENGTH = 120;
 export const ID_LENGTH = 40;
+/** Of a line in a record, and of several. */
+export const RECORD_TEXT_LENGTH = 300;
+export const LINES_LENGTH = 16_000;
 /** An id begins with a letter or a figure and goes on with these and `.`, `_`, `-`. */
 export const ID = new RegExp(`^[A-Za-z0-9][A-Za-z0-9._-]{0,${ID_LENGTH - 1}}$`);
 

@@ -25,13 +25,23 @@ export const PROBLEM_CODES = [
   'unknown-key',
   'not-an-id',
   'not-a-date',
+  'not-a-time',
+  'not-a-moment',
+  'unfit-characters',
   'not-plain-text',
   // one field against another
   'duplicate-id',
   'reserved-id',
   'no-such-reference',
   'not-rising',
-  'least-above-most'
+  'least-above-most',
+  // one record against another
+  'amends-itself',
+  'amends-in-circle',
+  'amends-other-kind',
+  'amendment-without-reason',
+  'reason-without-amendment',
+  'other-content'
 ] as const;
 export type ProblemCode = (typeof PROBLEM_CODES)[number];
 

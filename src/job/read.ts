@@ -28,7 +28,7 @@ export const checkDocument = (value: unknown): Reading => judged(value, []);
 
 function judged(value: unknown, found: readonly Problem[]): Reading {
   if (!isObject(value)) return refusedFor([...found, problem([], 'wrong-type', value, { wanted: 'object' })]);
-  const foreign = formatProblem(value);
+  const foreign = formatProblem(value, FORMAT, VERSION);
   if (foreign) return refusedFor([foreign]);
   const current = migrated(value, value['version'] as number);
 
@@ -40,7 +40,7 @@ function judged(value: unknown, found: readonly Problem[]): Reading {
   return each.length > 0 || !document ? refusedFor(each) : { ok: true, document };
 }
 
-const LISTS = ['blocks', 'machines', 'nozzleTables', 'labels'] as const;
+const LISTS = ['blocks', 'machines', 'nozzleTables', 'labels', 'records'] as const;
 
 /**
  * Every field by itself. The entries of the great lists are judged one by one, so that a file of nothing but mistakes is
@@ -75,11 +75,10 @@ const refusedFor = (problems: readonly Problem[]): Reading => ({
 });
 
 /** Another format or a newer version is refused by name before anything else is looked at. */
-function formatProblem(value: Readonly<Record<string, unknown>>): Problem | undefined {
+export function formatProblem(value: Readonly<Record<string, unknown>>, wanted: string, newest: number): Problem | undefined {
   const { format, version } = value;
-  if (format !== FORMAT) return problem(['format'], 'other-format', format, { wanted: FORMAT });
-  if (typeof version !== 'number' || !Number.isInteger(version) || version < 1)
-    return problem(['version'], 'not-a-version', version, { newest: VERSION });
-  if (version > VERSION) return problem(['version'], 'newer-version', version, { newest: VERSION });
+  if (format !== wanted) return problem(['format'], 'other-format', format, { wanted });
+  if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) return problem(['version'], 'not-a-version', version, { newest });
+  if (version > newest) return problem(['version'], 'newer-version', version, { newest });
   return undefined;
 }

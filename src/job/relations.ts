@@ -2,6 +2,7 @@ import { ASSUMPTIONS } from '#core/setting/assumptions.ts';
 import { ISO_10625 } from '#core/sprayer/iso10625.ts';
 import { nearest } from './nearest.ts';
 import { problem, type Problem } from './problem.ts';
+import { amendmentProblems } from './record/amendments.ts';
 import { isObject } from './shape.ts';
 
 /*
@@ -48,15 +49,17 @@ export function relationProblems(document: Raw): Problem[] {
   const machines = items(root, 'machines');
   const tables = items(root, 'nozzleTables');
   const labels = items(root, 'labels');
+  const records = items(root, 'records');
   const sizes = sizesByTable(tables);
   return [
-    ...[blocks, machines, tables, labels].flatMap((list) => duplicates(list)),
+    ...[blocks, machines, tables, labels, records].flatMap((list) => duplicates(list)),
     ...reserved(tables),
     ...blocks.flatMap((block) => blockProblems(block, listed(root, 'machines'), listed(root, 'labels'), sizes)),
     ...machines.flatMap((machine) => machineProblems(machine, sizes)),
     ...tables.flatMap(tableProblems),
     ...labels.flatMap((label) => ordered(label, 'minWaterLPerHa', 'maxWaterLPerHa')),
-    ...child(root, 'assumptions').flatMap(assumptionProblems)
+    ...child(root, 'assumptions').flatMap(assumptionProblems),
+    ...amendmentProblems(records)
   ];
 }
 

@@ -5,6 +5,7 @@ import { TICK_ITEMS, TOLERANCES } from '#core/check/types.ts';
 import { WEIGHTINGS } from '#core/fitting/types.ts';
 import { FORMULATIONS } from '#core/mix/types.ts';
 import { DROPLET_CLASSES } from '#core/sprayer/types.ts';
+import { RECORD_RULES, RECORDS } from './record/schema.ts';
 import { ASSUMPTION_RANGE, ID, LENGTHS, NAME_LENGTH, RANGES, type Range } from './limits.ts';
 
 // Without this zod writes functions from text, which the page's content security policy forbids.
@@ -272,7 +273,9 @@ export const DOCUMENT = z.strictObject({
   nozzleTables: list(nozzleTable, LENGTHS.nozzleTables),
   labels: list(label, LENGTHS.labels),
   day: maybe(day),
-  assumptions: maybe(z.record(id, number(ASSUMPTION_RANGE)))
+  assumptions: maybe(z.record(id, number(ASSUMPTION_RANGE))),
+  recordRules: maybe(RECORD_RULES),
+  records: maybe(RECORDS)
 });
 
 // The schema and the engine's types must stay the same thing: the compiler refuses the last line as soon as they part.

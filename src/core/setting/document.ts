@@ -3,6 +3,8 @@ import type { Canopy } from '../canopy/types.ts';
 import type { Label, StrategyId } from '../dose/types.ts';
 import type { Fitting } from '../fitting/types.ts';
 import type { Mix } from '../mix/types.ts';
+import type { ChosenRules } from '../record/rules.ts';
+import type { WorkRecord } from '../record/types.ts';
 import type { Machine, NozzleTable, PassPattern, Setting } from '../sprayer/types.ts';
 import type { Day } from '../weather/types.ts';
 import type { AssumptionValues } from '../working/assumption.ts';
@@ -66,4 +68,8 @@ export interface Document {
   readonly labels: readonly Label[];
   readonly day?: Day;
   readonly assumptions?: AssumptionValues;
+  /** Whose lists records are looked through with. */
+  readonly recordRules?: readonly ChosenRules[];
+  /** What was done, in the order in which it was written down. Outside undo. */
+  readonly records?: readonly WorkRecord[];
 }

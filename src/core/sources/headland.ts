@@ -7,5 +7,12 @@ export const HEADLAND_SOURCES = {
   'luxembourg-vine': source('Luxembourg ministry, vine advisory', 'n.d.', 'Sprayer check', '', 'nozzles more than 15 % apart: clean, else replace; all off alike: set the pressure and catch again'),
   'ucce-preseason': source('University of California Cooperative Extension', 'n.d.', 'Pre-season airblast calibration', '', 'timed speed rather than the display; land per minute'),
   'iso-16122-3': source('ISO', '2015', 'ISO 16122-3 Inspection of sprayers in use, bush and tree crops', '', 'kinds of check and tolerances as remembered; its text was not read', 'memory'),
-  'iso-16119-3': source('ISO', '2013', 'ISO 16119-3 Environmental requirements for sprayers, bush and tree crops', '', 'rinse water ten times the residual or a tenth of the tank', 'summary')
+  'iso-16119-3': source('ISO', '2013', 'ISO 16119-3 Environmental requirements for sprayers, bush and tree crops', '', 'rinse water ten times the residual or a tenth of the tank', 'summary'),
+  'eu-2023-564': source('European Commission', '2023', 'Implementing Regulation (EU) 2023/564', '', 'content and form of records of the use of plant protection products; taken from summaries, its annex was not read'),
+  'eu-1107-2009': source('European Union', '2009', 'Regulation (EC) No 1107/2009, Article 67', '', 'product, time, dose, area and crop are recorded; taken from summaries'),
+  'us-7-cfr-110-3': source('US Code of Federal Regulations', 'n.d.', '7 CFR 110.3', '', 'records of restricted-use products; taken from summaries'),
+  'us-40-cfr-171-303': source('US Code of Federal Regulations', 'n.d.', '40 CFR 171.303(b)(7)', '', 'records of commercial applicators; taken from summaries'),
+  'us-40-cfr-170': source('US Code of Federal Regulations', 'n.d.', '40 CFR 170.122', '', 'what is displayed for workers; since moved to 170.311, as remembered; taken from summaries'),
+  'idaho-agriculture': source('Idaho State Department of Agriculture', 'n.d.', 'Records of restricted-use products', '', 'kept for two years'),
+  'private-standards': source('private farm-assurance schemes', 'n.d.', 'Fields of spray records', '', 'crop and variety, field, date and end time, trade name, active ingredient, pre-harvest interval')
 } as const satisfies Record<string, Source>;

@@ -61,7 +61,8 @@ const REFERENCES: Readonly<Record<string, string>> = {
   position: 'nozzle position of the machine',
   table: 'nozzle table of this file',
   size: 'size of the nozzle table',
-  assumption: 'assumption of this program'
+  assumption: 'assumption of this program',
+  record: 'record in the file or among those kept here'
 };
 
 /** Sentences about a document or a table, by code: what stands there, what is allowed, what to do. */
@@ -93,6 +94,9 @@ export const PROBLEM_SENTENCES = {
   'unknown-key': (p) => `is not a field here; known are: ${p['known']}. ${meant(p) || 'Correct or remove it.'}`,
   'not-an-id': (p, v) => `is ${v}, which cannot be an id: 1 to ${p['most']} letters, figures, dots, hyphens or underscores, a letter or a figure first. Rename it.`,
   'not-a-date': (_, v) => `is ${v}; a day of the calendar written as 2031-04-27 is needed. Write it that way.`,
+  'not-a-time': (_, v) => `is ${v}; a time of the day written as 07:30 is needed. Write it that way.`,
+  'not-a-moment': (_, v) => `is ${v}; a day and time with its offset written as 2031-04-27T07:30:00+02:00 is needed. Write it that way.`,
+  'unfit-characters': (_, v) => `is ${v}, with tabs or other control characters, or with � for characters that were lost; plain text is needed. Remove them, or save the file again as UTF-8.`,
   'not-plain-text': (_, v) => `is ${v}, with line breaks or control characters; plain text on one line is needed. Remove them.`,
 
   'duplicate-id': (p, v) => `is ${v}, which entry ${p['first']} of the same list has already; each id stands once. Rename one of the two.`,
@@ -103,7 +107,14 @@ export const PROBLEM_SENTENCES = {
   'not-rising': (p, v) => `is ${v}, not above the ${figure(p['before'])} of the entry before it; more than ${figure(p['before'])} is needed. Put the entries in rising order.`,
   'least-above-most': (p, v) => `is ${v}, above ${p['mostField']}, which is ${figure(p['most'])}; at most that is allowed. Swap or correct the two.`,
 
-  'no-header': () => 'has no header line; the names of the columns must stand in the first line. Add them: block, row_spacing_m, tree_height_m, canopy_width_m.',
+  'amends-itself': (_, v) => `is ${v}, its own id; a record amends an earlier one. Name the record that it stands for.`,
+  'amends-in-circle': (_, v) => `is ${v}, which leads back to this record; amendments lead back to a first record that amends none. Correct one of them.`,
+  'amends-other-kind': (p, v) => `is ${v}, a record of kind ${p['other']}; a ${p['kind']} record amends one of its own kind. Name another, or make a new record.`,
+  'amendment-without-reason': () => 'is missing; an amendment says why it was made. Add the reason.',
+  'reason-without-amendment': (_, v) => `is ${v}, but nothing is amended; a reason belongs to an amendment. Name the record that is amended, or remove the reason.`,
+  'other-content': (_, v) => `is ${v}, a record that is here already and says something else; a record once made is never changed. Leave it out, or bring the change as an amendment with an id of its own.`,
+
+  'no-header': (p) => `has no header line; the names of the columns must stand in the first line. Add them: ${p['columns'] ?? 'block, row_spacing_m, tree_height_m, canopy_width_m'}.`,
   'unknown-column': (p, v) => `: "${v}" is not a column that is known; known are: ${p['known']}. ${meant(p) || 'Rename it, or let it begin with note_ to have it passed over.'}`,
   'duplicate-column': (_, v) => `: "${v}" stands twice; each column stands once. Remove or rename one of the two.`,
   'two-units': (p) => `: ${p['columns']} tell the same quantity in two units; one of them is allowed. Remove the other.`,

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, it } from 'vitest';
 import { jsonSchema } from '#job/json-schema.ts';
-import { limitsOf } from '#job/limits.ts';
+import { limitsOf } from '#job/limits-of.ts';
 import { spoilt, sample } from './sample.ts';
 
 const file = (path: string): string => readFileSync(new URL(`../../../${path}`, import.meta.url), 'utf8');

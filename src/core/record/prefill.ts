@@ -1,0 +1,170 @@
+import type { Round, Tick } from '../check/types.ts';
+import { product } from '../dose/product.ts';
+import type { Label } from '../dose/types.ts';
+import type { Document } from '../setting/document.ts';
+import type { Result } from '../setting/result.ts';
+import type { Machine, Setting } from '../sprayer/types.ts';
+import { valueOf, type Answer } from '../working/answer.ts';
+import type { CalibrationFields, TreatmentFields } from './types.ts';
+
+/*
+ * A record begun from what is known: the setting, the canopy, what was measured. A draft alone: whoever makes the record looks it
+ * through and fills in the rest. Nothing that is not known is guessed.
+ */
+
+/** Figures are kept to six digits: more than any machine holds, and what was typed stays as typed. */
+const rounded = (v: number): number => Number(v.toPrecision(6));
+const figure = (a: Answer | null | undefined): number | undefined => {
+  const v = valueOf(a);
+  return v === undefined ? undefined : rounded(v);
+};
+
+/** Without what is not known. */
+function known<T extends object>(fields: { readonly [K in keyof T]: T[K] | undefined }): T {
+  return Object.fromEntries(Object.entries(fields).filter(([, v]) => v !== undefined && v !== '')) as T;
+}
+
+const lines = (list: readonly string[] | undefined): string | undefined => (list && list.length > 0 ? list.join('\n') : undefined);
+
+/** Every position in the machine's order: `L1 iso-10625 015 open`. */
+function nozzlesOf(machine: Machine, setting: Setting): string | undefined {
+  const set = new Map(setting.nozzles?.map((n) => [n.position, n]));
+  return lines(
+    machine.nozzles.map((n) => {
+      const own = set.get(n.id);
+      return `${n.id} ${own?.table ?? n.table} ${own?.size ?? n.size} ${(own?.open ?? true) ? 'open' : 'shut'}`;
+    })
+  );
+}
+
+function common(document: Document, result: Result, setting: Setting, date: string) {
+  const { block, rung, machine } = result;
+  return {
+    date,
+    blockName: block.name,
+    stage: rung.name,
+    rowSpacingM: block.rowSpacingM,
+    pattern: result.pattern.kind,
+    widthServedM: figure(result.pass.width),
+    machine: machine.name,
+    ptoRpm: setting.ptoRpm,
+    fanGear: machine.gears.find((g) => g.id === setting.gear)?.name ?? setting.gear,
+    setSpeedKmH: setting.speedKmH,
+    setPressureBar: setting.pressureBar,
+    nozzles: nozzlesOf(machine, setting),
+    temperatureC: document.day?.temperatureC,
+    humidityPct: document.day?.humidityPct,
+    windMPerS: document.day?.windMPerS
+  };
+}
+
+/** What a headland check found out, where it was worked out. */
+export interface Measured {
+  readonly speed?: Answer | null;
+  readonly meanNozzle?: Answer | null;
+  /** By position, percent of the mean. */
+  readonly deviations?: readonly (readonly [position: string, deviation: Answer])[];
+  readonly left?: Answer | null;
+  readonly right?: Answer | null;
+  readonly flow?: Answer | null;
+  readonly volume?: Answer | null;
+  readonly offWanted?: Answer | null;
+}
+
+const run = ({ distanceM, seconds, direction }: NonNullable<Round['runs']>[number]): string => `${distanceM} m ${seconds} s${direction ? ` ${direction}` : ''}`;
+const tick = ({ item, state }: Tick): string => `${item} ${state}`;
+
+/**
+ * Fields of a calibration record from a round of the headland check, the last unless another is given; raw runs, catches and readings as
+ * they were typed. `measured` brings the figures that were worked out of them. `date` is the day of the work.
+ */
+export function calibrationFields(document: Document, result: Result, date: string, measured: Measured = {}, round: Round | undefined = result.rung.check?.rounds.at(-1)): CalibrationFields {
+  const { check } = result.rung;
+  const refill = round?.refill;
+  return known<CalibrationFields>({
+    ...common(document, result, round?.setting ?? result.setting, date),
+    startTime: undefined,
+    endTime: undefined,
+    operator: undefined,
+    tractor: undefined,
+    tractorGear: undefined,
+    engineRpm: undefined,
+    tyre: undefined,
+    fanBlade: undefined,
+    speedKmH: figure(measured.speed),
+    displayKmH: round?.displayKmH,
+    speedRuns: lines(round?.runs?.map(run)),
+    gaugeRestBar: round?.gauges?.restBar,
+    gaugeBar: round?.gauges?.readBar,
+    masterGaugeBar: round?.gauges?.masterBar,
+    farGaugeBar: round?.gauges?.farBar,
+    refillL: refill?.litres,
+    refillS: refill?.kind === 'standing' ? refill.seconds : undefined,
+    refillM: refill?.kind === 'course' ? refill.distanceM : undefined,
+    catches: lines(round?.catches?.map((c) => `${c.position} ${c.litres} L ${c.seconds} s`)),
+    meanNozzleLPerMin: figure(measured.meanNozzle),
+    deviations: lines(measured.deviations?.flatMap(([position, d]) => (d.kind === 'refused' ? [] : [`${position} ${rounded(d.value)} %`]))),
+    leftLPerMin: figure(measured.left),
+    rightLPerMin: figure(measured.right),
+    flowLPerMin: figure(measured.flow),
+    wantedLPerHa: figure(result.water.wanted),
+    volumeLPerHa: figure(measured.volume),
+    offWantedPct: figure(measured.offWanted),
+    tolerance: check ? (check.tolerance ?? 'normal') : undefined,
+    action: undefined,
+    walkRound: lines(check?.ticks?.map(tick)),
+    paperCheck: undefined,
+    nextDue: undefined,
+    remarks: undefined,
+    madeInError: undefined
+  });
+}
+
+/** Dose and total of one product by its label's unit, in the fields that carry it. */
+export interface Dosed {
+  readonly label: Label;
+  readonly perHa: Answer;
+  /** Product of all loads together; without it the dose on the area treated. */
+  readonly total?: Answer | null;
+}
+
+/**
+ * Fields of a treatment's records, one for each product of the mix, for that is how they are asked for; one without a product where the
+ * block has none. `products` brings doses and totals where the loads were worked out.
+ */
+export function treatmentFields(document: Document, result: Result, date: string, products: readonly Dosed[] = productsOf(document, result)): readonly TreatmentFields[] {
+  const { block, rung } = result;
+  const area = rung.mix?.areaHa ?? block.areaHa;
+  const work = {
+    ...common(document, result, result.setting, date),
+    crop: block.crop,
+    bbch: rung.bbch,
+    treatedAreaHa: area,
+    volumeLPerHa: figure(result.sprayer.volume),
+    mixUsedL: rung.mix?.usedL
+  };
+  if (products.length === 0) return [draft(work)];
+  return products.map(({ label, perHa, total }) => {
+    const dose = figure(perHa);
+    const all = figure(total) ?? (dose === undefined || area === undefined ? undefined : rounded(dose * area));
+    return draft({
+      ...work,
+      productName: label.name,
+      ...(label.unit === 'kg' ? { productKgPerHa: dose, productTotalKg: all } : { productLPerHa: dose, productTotalL: all }),
+      mixedWith: lines(products.filter((p) => p.label !== label).map((p) => p.label.name))
+    });
+  });
+}
+
+const draft = (fields: { readonly [K in keyof TreatmentFields]?: TreatmentFields[K] | undefined }): TreatmentFields => known(fields as Required<typeof fields>);
+
+/** Products of the mix, in its order: its partners, else the block's own label. */
+export function productsOf(document: Document, result: Result): readonly Dosed[] {
+  const partners = result.rung.mix?.partners;
+  if (!partners || partners.length === 0) return result.product ? [result.product] : [];
+  return partners.flatMap(({ label }) => {
+    if (label === result.product?.label.id) return [result.product];
+    const found = document.labels.find((l) => l.id === label);
+    return found ? [product(found, result.canopy, result.strategy)] : [];
+  });
+}
