@@ -1,3 +1,5 @@
+import { RECORD_DESCRIPTIONS } from './record/descriptions.ts';
+
 /**
  * What each field of the format means, for the JSON Schema only: never loaded by the page. By the object that it stands in,
  * `document` being the whole; the units of numbers are added from the ranges.
@@ -12,8 +14,11 @@ export const DESCRIPTIONS: Readonly<Record<string, Readonly<Record<string, strin
     nozzleTables: 'Nozzle tables beside the built-in "iso-10625". Ids are unique.',
     labels: 'What product labels say. Ids are unique. The printed label always rules.',
     day: 'What was measured at the block, in the shade, just before spraying.',
-    assumptions: "The user's own values in place of the engine's assumptions, by assumption id."
+    assumptions: "The user's own values in place of the engine's assumptions, by assumption id.",
+    recordRules: 'Whose lists records are looked through with. Local law decides what is asked for.',
+    records: 'What was done, in the order in which it was written down. A record is never changed: an amendment is another record.'
   },
+  ...RECORD_DESCRIPTIONS,
   blocks: {
     id: 'Id of the block.',
     name: 'Name of the block.',

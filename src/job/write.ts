@@ -6,7 +6,8 @@ import { fieldsOf, isObject, memberOf } from './shape.ts';
 /** The text of a file: fields in the order of the schema, two spaces, a line break at the end. Equal documents give equal bytes. */
 export const writeDocument = (document: Document): string => JSON.stringify(inOrder(DOCUMENT, document), null, 2) + '\n';
 
-function inOrder(schema: z.ZodMiniType | undefined, value: unknown): unknown {
+/** A value with its keys in the order of its schema. */
+export function inOrder(schema: z.ZodMiniType | undefined, value: unknown): unknown {
   if (!schema) return value;
   if (Array.isArray(value)) return value.map((v, i) => inOrder(memberOf(schema, value, i), v));
   if (!isObject(value)) return value;

@@ -85,7 +85,7 @@ export const RULE_SETS = {
     notes: [
       note('electronic-from', 'published', ['eu-2023-564'], { year: 2026 }),
       note('paper-within-days', 'published', ['eu-2023-564'], { days: 30 }),
-      note('member-states-differ', 'published', ['eu-2023-564']),
+      note('member-states-differ', 'published', ['eu-2023-564'], { germany: 2027 }),
       note('keep-years', 'memory', ['eu-1107-2009'], { years: 3 })
     ]
   },

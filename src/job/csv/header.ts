@@ -83,7 +83,7 @@ export function readHeader(text: string, line: number): Header | readonly RowPro
 }
 
 /** The one of comma, semicolon and tab that stands most often in the header. */
-function delimiterOf(header: string): Delimiter {
+export function delimiterOf(header: string): Delimiter {
   const bare = header.replace(/"[^"]*"/g, '');
   const count = (d: string): number => bare.split(d).length;
   return ([',', ';', '\t'] as const).reduce((best, d) => (count(d) > count(best) ? d : best));

@@ -29,12 +29,18 @@ export function amendmentProblems(records: readonly Item[]): Problem[] {
     const amended = byId.get(amends);
     const found: Problem[] = raw['reason'] === undefined ? [problem([...steps, 'reason'], 'amendment-without-reason', undefined, { amends })] : [];
     if (amends === raw['id']) found.push(problem(at, 'amends-itself', amends));
-    else if (!amended) found.push(problem(at, 'no-such-reference', amends, { kind: 'record', id: amends, within: '', choices: '', nearest: nearest(amends, byId.keys()) }));
+    else if (!amended) found.push(problem(at, 'no-such-reference', amends, { kind: 'record', id: amends, within: '', choices: told(byId.keys()), nearest: nearest(amends, byId.keys()) }));
     else if (amended.raw['kind'] !== raw['kind']) found.push(problem(at, 'amends-other-kind', amends, { kind: String(raw['kind']), other: String(amended.raw['kind']) }));
     else if (inCircle.has(item)) found.push(problem(at, 'amends-in-circle', amends));
     return found;
   });
 }
+
+const TOLD = 10;
+const told = (ids: Iterable<string>): string => {
+  const all = [...ids];
+  return all.slice(0, TOLD).join(', ') + (all.length > TOLD ? ', …' : '');
+};
 
 /** Records that come back to themselves by what they amend. */
 function circles(byId: ReadonlyMap<string, Item>): ReadonlySet<Item> {

@@ -95,7 +95,7 @@ export const PROBLEM_SENTENCES = {
   'not-an-id': (p, v) => `is ${v}, which cannot be an id: 1 to ${p['most']} letters, figures, dots, hyphens or underscores, a letter or a figure first. Rename it.`,
   'not-a-date': (_, v) => `is ${v}; a day of the calendar written as 2031-04-27 is needed. Write it that way.`,
   'not-a-time': (_, v) => `is ${v}; a time of the day written as 07:30 is needed. Write it that way.`,
-  'not-a-moment': (_, v) => `is ${v}; a day and time with its offset written as 2031-04-27T07:30:00+02:00 is needed. Write it that way.`,
+  'not-a-moment': (_, v) => `is ${v || 'empty'}; a day and time with its offset written as 2031-04-27T07:30:00+02:00 is needed. Write it that way.`,
   'unfit-characters': (_, v) => `is ${v}, with tabs or other control characters, or with � for characters that were lost; plain text is needed. Remove them, or save the file again as UTF-8.`,
   'not-plain-text': (_, v) => `is ${v}, with line breaks or control characters; plain text on one line is needed. Remove them.`,
 
@@ -120,7 +120,7 @@ export const PROBLEM_SENTENCES = {
   'two-units': (p) => `: ${p['columns']} tell the same quantity in two units; one of them is allowed. Remove the other.`,
   'missing-column': (p) => `is missing; one of ${p['columns']} is needed. Add it to the header and to every line.`,
   'field-count': (p) => `has ${p['found']} fields, the header ${p['wanted']}; as many as in the header are needed. Look for a missing or an extra delimiter, or a decimal comma in a file delimited by commas.`,
-  absent: (p) => `is empty; ${p['least'] === undefined ? 'a name' : span(p)} is needed. Fill it in, or remove the line.`,
+  absent: (p) => `is empty; ${p['choices'] ? `one of ${p['choices']}` : p['least'] === undefined ? 'a name' : span(p)} is needed. Fill it in, or remove the line.`,
   'not-a-number': (p, v) => `is ${v}; a number, ${span(p)}, is needed. Write figures alone, without a unit.`,
   'skirt-not-below-top': (p, v) => `is ${v || '0'}, but ${p['heightColumn']} is ${p['height']}; the skirt must be lower than the top. Correct one of the two.`,
   'name-too-long': (p, v) => `is ${v}, ${figure(p['length'])} characters; at most ${p['most']} are allowed. Shorten it.`,

@@ -1,0 +1,96 @@
+import { describe, expect, it } from 'vitest';
+import { calibrationFields, productsOf, treatmentFields } from '#core/record/prefill.ts';
+import { evaluate } from '#core/setting/evaluate.ts';
+import type { Document } from '#core/setting/document.ts';
+import type { Result } from '#core/setting/result.ts';
+import { given, refused } from '#core/working/answer.ts';
+import { document, label, setting, shut, type Parts } from '../../../support/sample.ts';
+
+const DAY = '2031-05-12';
+const both = (parts: Parts, edit: (d: Document) => Document = (d) => d): [Document, Result] => {
+  const d = edit(document(parts));
+  const r = evaluate(d, 'block', 'now');
+  if ('kind' in r) throw new Error(r.code);
+  return [d, r];
+};
+
+describe('a calibration record begun from a round', () => {
+  const round = {
+    setting: setting({ speedKmH: 5, nozzles: shut('L8') }),
+    displayKmH: 5.9,
+    runs: [{ distanceM: 100, seconds: 66.8, direction: 'out' as const }, { distanceM: 100, seconds: 67.2 }],
+    gauges: { restBar: 0, readBar: 10.2, farBar: 9.6 },
+    refill: { kind: 'standing' as const, seconds: 180, litres: 53 },
+    catches: [{ position: 'L1', litres: 0.98, seconds: 60 }, { position: 'R1', litres: 1.02, seconds: 60 }]
+  };
+  const [d, r] = both({ day: { temperatureC: 14, windMPerS: 1.5 }, rung: { check: { ticks: [{ item: 'leaks', state: 'fine' }, { item: 'drips', state: 'fault' }], rounds: [{ setting: setting() }, round] } } });
+  const f = calibrationFields(d, r, DAY);
+
+  it('raw runs, catches and readings stand as they were typed', () => {
+    expect(f.speedRuns).toBe('100 m 66.8 s out\n100 m 67.2 s');
+    expect(f.catches).toBe('L1 0.98 L 60 s\nR1 1.02 L 60 s');
+    expect([f.refillL, f.refillS, f.refillM]).toEqual([53, 180, undefined]);
+    expect([f.displayKmH, f.gaugeRestBar, f.gaugeBar, f.farGaugeBar, f.masterGaugeBar]).toEqual([5.9, 0, 10.2, 9.6, undefined]);
+    expect(f.walkRound).toBe('leaks fine\ndrips fault');
+  });
+  it('the setting is that of the round, not the present one', () => {
+    expect([f.setSpeedKmH, f.setPressureBar, f.fanGear, f.ptoRpm]).toEqual([5, 10, 'High', 540]);
+    const nozzles = f.nozzles!.split('\n');
+    expect(nozzles).toHaveLength(16);
+    expect(nozzles[0]).toBe('L1 iso-10625 015 open');
+    expect(nozzles.filter((n) => n.endsWith('shut'))).toEqual(['L8 iso-10625 015 shut']);
+  });
+  it('block, row spacing, driving, width, weather', () =>
+    expect([f.date, f.blockName, f.stage, f.rowSpacingM, f.pattern, f.widthServedM, f.temperatureC, f.windMPerS, f.tolerance]).toEqual([DAY, 'Block', 'Now', 4, 'every-alley', 4, 14, 1.5, 'normal']));
+  it('nothing is guessed: what was not measured is not there', () => {
+    for (const k of ['speedKmH', 'volumeLPerHa', 'flowLPerMin', 'operator', 'tyre', 'humidityPct', 'nextDue'] as const) expect(f, k).not.toHaveProperty(k);
+  });
+  it('measured figures, where they were worked out; what was refused stays out', () => {
+    const g = calibrationFields(d, r, DAY, {
+      speed: given(5.373134328, 'km/h'),
+      flow: given(53 / 3, 'L/min'),
+      volume: refused('x', 'y'),
+      deviations: [['L1', given(-2.0000001, '%')], ['R1', refused('x', 'y')]],
+      offWanted: given(-4.25, '%')
+    });
+    expect([g.speedKmH, g.flowLPerMin, g.volumeLPerHa, g.deviations, g.offWantedPct]).toEqual([5.37313, 17.6667, undefined, 'L1 -2 %', -4.25]);
+  });
+  it('without any round, the present setting', () => {
+    const [e, s] = both({});
+    expect(calibrationFields(e, s, DAY)).toMatchObject({ setSpeedKmH: 6, setPressureBar: 10, machine: 'Arc' });
+    expect(calibrationFields(e, s, DAY)).not.toHaveProperty('tolerance');
+  });
+});
+
+describe('treatment records begun from a mix', () => {
+  it('the block’s own product: 1.5 kg/ha on 1.8 ha are 2.7 kg', () => {
+    const [d, r] = both({ label: { name: 'Cover', rate: 1.5 }, block: { areaHa: 1.8, crop: 'apple' }, rung: { bbch: 71 } });
+    const [f, ...rest] = treatmentFields(d, r, DAY);
+    expect(rest).toEqual([]);
+    expect(f).toMatchObject({ date: DAY, productName: 'Cover', productKgPerHa: 1.5, productTotalKg: 2.7, treatedAreaHa: 1.8, crop: 'apple', bbch: 71, blockName: 'Block' });
+    expect(f).not.toHaveProperty('productLPerHa');
+    expect(f).not.toHaveProperty('startTime');
+    expect(f).not.toHaveProperty('mixedWith');
+    // 16 nozzles of 015 at 10 bar: 0.6 × √(10/3) × 16 = 17.53 L/min; 600 × 17.53 / (6 × 4)
+    expect(f!.volumeLPerHa).toBeCloseTo(438.2, 1);
+  });
+  it('one record for each product of the mix, each naming the others, in the field of its unit', () => {
+    const [d, r] = both({ label: { name: 'Cover', rate: 1.5 }, block: { areaHa: 2 }, rung: { mix: { areaHa: 1.5, usedL: 640, partners: [{ label: 'label' }, { label: 'oil' }] } } }, (x) => ({
+      ...x,
+      labels: [...x.labels, label({ id: 'oil', name: 'Oil', unit: 'L', rate: 0.4 })]
+    }));
+    const list = treatmentFields(d, r, DAY);
+    expect(list.map((f) => [f.productName, f.productKgPerHa, f.productTotalKg, f.productLPerHa, f.productTotalL, f.mixedWith, f.treatedAreaHa, f.mixUsedL])).toEqual([
+      ['Cover', 1.5, 2.25, undefined, undefined, 'Oil', 1.5, 640],
+      ['Oil', undefined, undefined, 0.4, 0.6, 'Cover', 1.5, 640]
+    ]);
+    expect(productsOf(d, r).map((p) => p.label.id)).toEqual(['label', 'oil']);
+  });
+  it('without a product or an area, what is known', () => {
+    const [d, r] = both({});
+    const [f] = treatmentFields(d, r, DAY);
+    expect(f).not.toHaveProperty('productName');
+    expect(f).not.toHaveProperty('treatedAreaHa');
+    expect(f!.setSpeedKmH).toBe(6);
+  });
+});
