@@ -1,7 +1,11 @@
+import { checkState } from '#core/check/check.ts';
+import type { CheckState, RoundState } from '#core/check/state.ts';
 import type { Check, Round } from '#core/check/types.ts';
 import type { Fitting } from '#core/fitting/types.ts';
 import type { Mix } from '#core/mix/types.ts';
+import { watchStore } from '#store/watch.ts';
 import { patched } from './edits.ts';
+import { Stopwatch } from './stopwatch.svelte.ts';
 import type { Workspace } from './workspace.svelte.ts';
 
 type Patch<T> = { readonly [K in keyof T]?: T[K] | undefined };
@@ -13,12 +17,17 @@ export class Headland {
   constructor(
     readonly workspace: Workspace,
     /** The clock; a round says when it was begun. */
-    private readonly now: () => Date = () => new Date()
+    private readonly clock: () => Date = () => new Date(),
+    readonly watch: Stopwatch = new Stopwatch(watchStore())
   ) {}
 
   readonly check: Check = $derived.by(() => this.workspace.rung.check ?? EMPTY);
   /** The round in hand; before anything was measured, an empty one of the present setting. */
   readonly round: Round = $derived.by(() => this.check.rounds.at(-1) ?? { setting: this.workspace.rung.setting });
+
+  /** All that follows from it, with the empty round as the one in hand where none was begun. */
+  readonly state: CheckState = $derived.by(() => checkState(this.workspace.document, this.workspace.result, { ...this.check, rounds: this.check.rounds.length > 0 ? this.check.rounds : [this.round] })!);
+  readonly now: RoundState = $derived.by(() => this.state.current!);
 
   editCheck(patch: Patch<Check>, gesture: string | null = null): void {
     this.workspace.editRung((r) => ({ ...r, check: patched(r.check ?? EMPTY, patch) }), gesture);
@@ -56,6 +65,6 @@ export class Headland {
   }
 
   private begun(setting: Round['setting']): Round {
-    return { at: this.now().toISOString(), setting };
+    return { at: this.clock().toISOString(), setting };
   }
 }
