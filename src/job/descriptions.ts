@@ -121,7 +121,8 @@ export const DESCRIPTIONS: Readonly<Record<string, Readonly<Record<string, strin
     fillMinutes: 'One load: drive, fill, mix, drive back.',
     usedL: 'Mix that was really used on the area.'
   },
-  partners: { label: 'Id of the label.', orderedAmount: "What was bought or set aside, in the label's unit." },
+  partners: { label: 'Id of the label.', orderedAmount: "What was bought or set aside, in the label's unit.", putIn: 'What really went into single loads.' },
+  putIn: { load: 'Load, counted from 1.', amount: "What was weighed or measured out for it, in the label's unit." },
   canopy: {
     heightM: 'Mean tree height from the ground.',
     widthM: 'Greatest canopy width across the row.',

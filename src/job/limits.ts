@@ -1,7 +1,7 @@
 import type { Unit } from '#core/quantity/units.ts';
 
 /** A unit of the engine, or one in which a number is only ever written down. */
-export type FieldUnit = Unit | 'gal/1000 ft3' | 'min';
+export type FieldUnit = Unit | 'gal/1000 ft3';
 
 /** What a number may be: `least` and `most` are allowed themselves. */
 export interface Range {
@@ -74,6 +74,7 @@ export const RANGES = {
   weights: { weight: range(0, 1000, '1') },
   mix: { areaHa: range(0.001, 10_000, 'ha'), turnSeconds: range(0, 600, 's'), fillMinutes: range(0, 600, 'min'), usedL: range(0.1, 10_000_000, 'L') },
   partners: { orderedAmount: range(0.00001, 1_000_000, '1') },
+  putIn: { load: whole(1, 1000), amount: range(0, 100_000, '1') },
   /** Both the places on the machine and what is set there. */
   nozzles: {
     heightM: range(0.05, 10, 'm'),
@@ -148,6 +149,7 @@ export const LENGTHS = {
   catches: [0, 100],
   stock: [0, 500],
   partners: [0, 20],
+  putIn: [0, 1000],
   profile: [2, 60],
   /** Some years of them; what is kept must still be readable as one file. */
   records: [0, 2000]

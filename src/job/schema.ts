@@ -121,7 +121,7 @@ const fitting = z.strictObject({
 
 const X = numbers(RANGES.mix);
 const mix = z.strictObject({
-  partners: maybe(list(z.strictObject({ label: id, orderedAmount: maybe(number(RANGES.partners.orderedAmount)) }), LENGTHS.partners)),
+  partners: maybe(list(z.strictObject({ label: id, orderedAmount: maybe(number(RANGES.partners.orderedAmount)), putIn: maybe(list(z.strictObject(numbers(RANGES.putIn)), LENGTHS.putIn)) }), LENGTHS.partners)),
   fills: maybe(z.enum(['full', 'equal'])),
   areaHa: maybe(X.areaHa),
   outerPasses: maybe(z.enum(['one-sided', 'two-sided'])),

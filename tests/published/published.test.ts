@@ -5,6 +5,7 @@ import { aim } from './topics/aim.ts';
 import { air } from './topics/air.ts';
 import { canopy } from './topics/canopy.ts';
 import { dose } from './topics/dose.ts';
+import { mix } from './topics/mix.ts';
 import { sprayer } from './topics/sprayer.ts';
 import { strategies } from './topics/strategies.ts';
 import { survey } from './topics/survey.ts';
@@ -12,7 +13,7 @@ import { units } from './topics/units.ts';
 import { weather } from './topics/weather.ts';
 
 /** What others say comes out, as data in `*.json` beside this file, against the engine. */
-const TOPICS: Record<string, Record<string, Call>> = { aim, air, canopy, dose, sprayer, strategies, survey, units, weather };
+const TOPICS: Record<string, Record<string, Call>> = { aim, air, canopy, dose, mix, sprayer, strategies, survey, units, weather };
 
 const reached = new Set<string>();
 

@@ -2,3 +2,5 @@
 import '#core/setting/evaluate.ts';
 import '#words/deep.ts';
 import '#words/headland/join.ts';
+import '#core/mix/loads.ts';
+import '#core/mix/active.ts';

@@ -8,6 +8,15 @@ export interface Partner {
   readonly label: string;
   /** What was bought or set aside, in the label's unit. */
   readonly orderedAmount?: number;
+  /** What really went into a load; loads that are not named are not known. */
+  readonly putIn?: readonly PutIn[];
+}
+
+/** What was weighed or measured out for one load, in the label's unit. */
+export interface PutIn {
+  /** Counted from 1. */
+  readonly load: number;
+  readonly amount: number;
 }
 
 /** What goes into the tank for one treatment, and how the work goes. */

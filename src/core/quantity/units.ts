@@ -61,6 +61,8 @@ export type Unit =
   | 'ha'
   | 'ha/h'
   | 's'
+  | 'min'
+  | 'h'
   | 's/100m';
 
 export type UnitSystem = 'metric' | 'us';
@@ -116,6 +118,8 @@ const METRIC: Record<Unit, Display> = {
   ha: same('ha', 2),
   'ha/h': same('ha/h', 2),
   s: same('s', 0),
+  min: same('min', 0),
+  h: same('h', 2),
   's/100m': same('s/100 m', 0)
 };
 

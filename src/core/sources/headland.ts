@@ -14,5 +14,9 @@ export const HEADLAND_SOURCES = {
   'us-40-cfr-171-303': source('US Code of Federal Regulations', 'n.d.', '40 CFR 171.303(b)(7)', '', 'records of commercial applicators; taken from summaries'),
   'us-40-cfr-170': source('US Code of Federal Regulations', 'n.d.', '40 CFR 170.122', '', 'what is displayed for workers; since moved to 170.311, as remembered; taken from summaries'),
   'idaho-agriculture': source('Idaho State Department of Agriculture', 'n.d.', 'Records of restricted-use products', '', 'kept for two years'),
-  'private-standards': source('private farm-assurance schemes', 'n.d.', 'Fields of spray records', '', 'crop and variety, field, date and end time, trade name, active ingredient, pre-harvest interval')
+  'private-standards': source('private farm-assurance schemes', 'n.d.', 'Fields of spray records', '', 'crop and variety, field, date and end time, trade name, active ingredient, pre-harvest interval'),
+  'ndsu-weed-guide': source('North Dakota State University', '2021', 'Weed control guide', 'NDSU Extension', 'order of mixing: agitate, soluble powders, dry powders, liquid flowables, emulsifiables, solutions'),
+  'neapmg-1996': source('University of Vermont', '1996', 'New England apple pest management guide', '1996-97', 'concentration factor; dose by flow rather than by acres per tank'),
+  'awri-2010': source('Australian Wine Research Institute', '2010', 'Calibrating vineyard sprayers', '', 'label rate per 100 L times the dilute volume sets the product, dilute or concentrate'),
+  'pesticide-handbook': source('Agrochemical and Pesticide Safety Handbook', 'n.d.', 'Calculations', '', 'product is the rate of active ingredient over its fraction')
 } as const satisfies Record<string, Source>;
