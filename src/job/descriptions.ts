@@ -63,6 +63,7 @@ export const DESCRIPTIONS: Readonly<Record<string, Readonly<Record<string, strin
   ticks: { item: 'What was looked at.', state: 'What was found.' },
   rounds: {
     at: 'When the round was begun, ISO 8601 with time.',
+    machine: "Id of the machine that was tested. Without it, the block's.",
     setting: 'What the machine was set to when it was tested.',
     displayKmH: "Forward speed on the tractor's display.",
     courseM: 'Distance marked for the next run. Default 100 m.',

@@ -80,6 +80,7 @@ const G = numbers(RANGES.gauges);
 const LAW = numbers(RANGES.law);
 const round = z.strictObject({
   at: maybe(z.iso.datetime({ local: true, offset: true })),
+  machine: maybe(id),
   setting,
   displayKmH: maybe(number(RANGES.rounds.displayKmH)),
   courseM: maybe(number(RANGES.rounds.courseM)),

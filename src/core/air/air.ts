@@ -1,7 +1,7 @@
 import type { CanopyState } from '../canopy/canopy.ts';
 import { isEarly } from '../canopy/growth.ts';
 import type { Assumption, Assumptions } from '../working/assumption.ts';
-import { given, refused, type Answer, type Given } from '../working/answer.ts';
+import { given, refused, type Answer, type Given, type Quantity } from '../working/answer.ts';
 import { derive, NOT_NEGATIVE, POSITIVE } from '../working/figure.ts';
 import { formula } from '../working/formula.ts';
 import type { Machine, Outlet, Setting } from '../sprayer/types.ts';
@@ -84,7 +84,7 @@ export interface AirState {
 }
 
 /** Air by the alley-volume rule against the air that the fan gives. The ribbon at the tree top is the judge, not the rule. */
-export function airState(machine: Machine, setting: Setting, canopy: CanopyState, pass: Pass, speed: Given, assumptions: Assumptions, flow?: Answer): AirState {
+export function airState(machine: Machine, setting: Setting, canopy: CanopyState, pass: Pass, speed: Quantity, assumptions: Assumptions, flow?: Answer): AirState {
   const c = canopy.figures;
   const k = assumptions.take(`air.k-${isEarly(canopy.bbch) ? 'early' : canopy.densityClass}`);
   // Judged by in the advice; taken here so that the user's own value counts and is listed.

@@ -111,7 +111,7 @@ export interface CatchState {
   readonly deviation: Answer;
   /** What jug and watch leave of this catch, %. */
   readonly resolution: Answer;
-  /** Against its mates, by the tolerance set. */
+  /** Against its mates, by the tolerance set: from their mean and from the middle one alike. */
   readonly verdict: CatchVerdict;
 }
 
@@ -128,10 +128,10 @@ export interface Tolerance {
 
 /**
  * What the catches together say. incomplete: too few to tell · fine · evenly-low, evenly-high: all off alike, so pressure or gauge ·
- * worn-set: all high alike though the pressure was read at the nozzles · clogged-set: all low alike so · one-low, one-high: one bad nozzle ·
+ * worn-set: all high alike though the pressure was proven · one-low, one-high: one bad nozzle ·
  * hidden-pair: low and high ones that the sum hides · several-bad: change the whole set · sides-differ: left against right.
  */
-export const DIAGNOSES = ['incomplete', 'fine', 'evenly-low', 'evenly-high', 'worn-set', 'clogged-set', 'one-low', 'one-high', 'hidden-pair', 'several-bad', 'sides-differ'] as const;
+export const DIAGNOSES = ['incomplete', 'fine', 'evenly-low', 'evenly-high', 'worn-set', 'one-low', 'one-high', 'hidden-pair', 'several-bad', 'sides-differ'] as const;
 export type Diagnosis = (typeof DIAGNOSES)[number];
 
 export interface CatchesState {
@@ -164,7 +164,8 @@ export interface CatchesState {
 export interface LawState {
   readonly law: LawTest;
   readonly exponent: Answer;
-  readonly inside: boolean;
+  /** Null while the exponent is refused. */
+  readonly inside: boolean | null;
 }
 
 /** A value of the setting that is not what it was when the test was made: path in the setting, for `fieldWord`. */
@@ -254,6 +255,15 @@ export interface TrailRow {
   readonly diagnosis: Diagnosis | null;
 }
 
+/** Litres really used on the area against those predicted. */
+export interface UsedState {
+  readonly used: Answer;
+  readonly predicted: Answer;
+  /** % of the predicted. */
+  readonly off: Answer;
+  readonly findings: readonly Finding[];
+}
+
 /** A headland check worked out: what was looked at, every round, and what holds for the setting that is set now. */
 export interface CheckState {
   readonly check: Check;
@@ -267,6 +277,8 @@ export interface CheckState {
   /** Null while nothing was measured, or where the volume is within the closer limit. */
   readonly remedies: Remedies | null;
   readonly trail: readonly TrailRow[];
+  /** Null where the litres used or the area are not known. */
+  readonly used: UsedState | null;
   /** Of the whole check and its last round, worst first. */
   readonly findings: readonly Finding[];
   /** Assumptions that were used, by id. */

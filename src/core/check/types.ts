@@ -64,6 +64,8 @@ export interface LawTest {
 export interface Round {
   /** When it was begun, ISO 8601 with time. */
   readonly at?: string;
+  /** Id of the machine that was tested; unsaid, the block's. */
+  readonly machine?: string;
   /** The setting that was tested. What it measures holds for this setting alone. */
   readonly setting: Setting;
   /** Forward speed on the tractor's display. */

@@ -1,7 +1,7 @@
 import type { CanopyState } from '../canopy/canopy.ts';
 import { stretchedTo } from '../canopy/outline.ts';
 import type { Assumptions } from '../working/assumption.ts';
-import { given, isRefused, refused, type Answer, type Given } from '../working/answer.ts';
+import { given, isRefused, refused, type Answer, type Given, type Quantity } from '../working/answer.ts';
 import { derive, NOT_NEGATIVE, POSITIVE } from '../working/figure.ts';
 import { formula } from '../working/formula.ts';
 import { bestSwivel, sharesOf, sightOf, type Shares, type Sight, type SwivelChoice, type Verdict } from './aim.ts';
@@ -38,7 +38,7 @@ export interface SprayerState {
   readonly machine: Machine;
   readonly setting: Setting;
   readonly nozzles: readonly NozzleState[];
-  readonly speed: Given;
+  readonly speed: Quantity;
   readonly pressure: Given;
   readonly specificGravity: Given;
   readonly flow: Answer;

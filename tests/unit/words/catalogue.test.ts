@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { SEVERITIES } from '#core/advice/finding.ts';
+import { TICK_ITEMS } from '#core/check/types.ts';
 import { STRATEGIES } from '#core/dose/strategies.ts';
 import { ASSUMPTIONS } from '#core/setting/assumptions.ts';
 import '../../support/engine.ts';
@@ -30,7 +31,8 @@ describe('every code of the engine has words, and no words are left over:', () =
     const weather = LIMITS.flatMap((l) => [...(l.least === undefined ? [] : [`${l.of}-below`]), ...(l.most === undefined ? [] : [`${l.of}-above`])]);
     expect(water.length).toBe(2);
     expect(missed.length).toBe(4);
-    const all = new Set([...plain, ...water, ...missed, ...weather]);
+    const faults = TICK_ITEMS.map((item) => `check-fault-${item}`);
+    const all = new Set([...plain, ...water, ...missed, ...weather, ...faults]);
     for (const code of FINDING_CODES) expect(all).toContain(code);
     same(all, Object.keys(words.findings));
   });
