@@ -1,4 +1,5 @@
 /** The whole engine and all its words, for tests that look at every formula and every code. Imported for its effect. */
+import '#core/check/check.ts';
 import '#core/setting/evaluate.ts';
 import '#words/deep.ts';
 import '#words/headland/join.ts';

@@ -33,7 +33,7 @@ const FAULTS: Part['findings'] = {
 };
 
 /** One line each: what is so, and what to do. */
-export const CHECK_FINDINGS: Part['findings'] = {
+export const CHECK_FINDINGS: NonNullable<Part['findings']> = {
   ...FAULTS,
   'check-walk-open': '{open} of {of} points of the walk round were not looked at yet.',
   'check-terms-open': '{open} terms of the speed runs are not ticked: half a tank, fan on, in the alley, gear and revolutions as in spraying, rolling start.',
