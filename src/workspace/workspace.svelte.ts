@@ -1,6 +1,7 @@
 import type { Canopy } from '#core/canopy/types.ts';
 import { isRefused } from '#core/working/answer.ts';
 import { evaluate } from '#core/setting/evaluate.ts';
+import type { WorkRecord } from '#core/record/types.ts';
 import type { Block, Document, Rung } from '#core/setting/document.ts';
 import type { Result } from '#core/setting/result.ts';
 import type { Setting } from '#core/sprayer/types.ts';
@@ -87,6 +88,11 @@ export class Workspace {
   rest(): void {
     this.history.rest();
   }
+  /** Adds to what was done. No step of undo takes it back. */
+  addRecords(records: readonly WorkRecord[]): void {
+    this.document = { ...this.document, records: [...(this.document.records ?? []), ...records] };
+    this.history.rest();
+  }
   undo(): void {
     this.turn(this.history.undo({ document: this.document, place: this.place }));
   }
@@ -94,7 +100,9 @@ export class Workspace {
     this.turn(this.history.redo({ document: this.document, place: this.place }));
   }
   private turn(to: { readonly document: Document; readonly place: Place }): void {
-    this.document = to.document;
+    // Records are no edit: a step back or forward leaves them as they are.
+    const { records } = this.document;
+    this.document = records === to.document.records ? to.document : patched(to.document, { records });
     this.place = to.place;
     this.turns++;
   }

@@ -12,7 +12,7 @@ export type RecordField =
   | { readonly kind: 'choice'; readonly part: RecordPart; readonly choices: readonly string[] };
 
 /** Parts of a form, in their order. */
-export const RECORD_PARTS = ['when', 'who', 'place', 'product', 'machine', 'speed', 'output', 'verdict', 'weather', 'more'] as const;
+export const RECORD_PARTS = ['when', 'who', 'place', 'product', 'water', 'machine', 'speed', 'output', 'verdict', 'weather', 'more'] as const;
 export type RecordPart = (typeof RECORD_PARTS)[number];
 
 const text = (part: RecordPart) => ({ kind: 'text', part }) as const;
@@ -126,8 +126,8 @@ export const TREATMENT_FIELDS = {
   mixedWith: lines('product'),
   preHarvestIntervalDays: whole('product', 0, 1000),
   reEntryHours: number('product', '1', 0, 10_000),
-  volumeLPerHa: number('product', 'L/ha', 0, 100_000),
-  mixUsedL: number('product', 'L', 0.1, 10_000_000),
+  volumeLPerHa: number('water', 'L/ha', 0, 100_000),
+  mixUsedL: number('water', 'L', 0.1, 10_000_000),
   ...MACHINE,
   ...WEATHER,
   ...MORE

@@ -1,3 +1,5 @@
+import { checkState } from '../check/check.ts';
+import type { CheckState } from '../check/state.ts';
 import type { Round, Tick } from '../check/types.ts';
 import { product } from '../dose/product.ts';
 import type { Label } from '../dose/types.ts';
@@ -20,7 +22,7 @@ const figure = (a: Answer | null | undefined): number | undefined => {
 };
 
 /** Without what is not known. */
-function known<T extends object>(fields: { readonly [K in keyof T]: T[K] | undefined }): T {
+function known<T extends object>(fields: { readonly [K in keyof T]?: T[K] | undefined }): T {
   return Object.fromEntries(Object.entries(fields).filter(([, v]) => v !== undefined && v !== '')) as T;
 }
 
@@ -58,65 +60,46 @@ function common(document: Document, result: Result, setting: Setting, date: stri
   };
 }
 
-/** What a headland check found out, where it was worked out. */
-export interface Measured {
-  readonly speed?: Answer | null;
-  readonly meanNozzle?: Answer | null;
-  /** By position, percent of the mean. */
-  readonly deviations?: readonly (readonly [position: string, deviation: Answer])[];
-  readonly left?: Answer | null;
-  readonly right?: Answer | null;
-  readonly flow?: Answer | null;
-  readonly volume?: Answer | null;
-  readonly offWanted?: Answer | null;
-}
-
 const run = ({ distanceM, seconds, direction }: NonNullable<Round['runs']>[number]): string => `${distanceM} m ${seconds} s${direction ? ` ${direction}` : ''}`;
 const tick = ({ item, state }: Tick): string => `${item} ${state}`;
 
 /**
- * Fields of a calibration record from a round of the headland check, the last unless another is given; raw runs, catches and readings as
- * they were typed. `measured` brings the figures that were worked out of them. `date` is the day of the work.
+ * Fields of a calibration record of the round in hand; raw runs, catches and readings as they were typed, from the rounds that the figures
+ * come from. A flow that was only taken over from another set of open nozzles was not measured and stays out. `date` is the day of the work.
  */
-export function calibrationFields(document: Document, result: Result, date: string, measured: Measured = {}, round: Round | undefined = result.rung.check?.rounds.at(-1)): CalibrationFields {
+export function calibrationFields(document: Document, result: Result, date: string, state: CheckState | null = checkState(document, result)): CalibrationFields {
   const { check } = result.rung;
-  const refill = round?.refill;
+  const now = state?.current ?? null;
+  const outcome = now?.outcome;
+  const timed = state?.rounds[outcome?.speedRound ?? -1]?.round ?? now?.round;
+  const ran = outcome?.flowStanding === 'holds' ? state?.rounds[outcome.flowRound ?? -1] : undefined;
+  const output = ran ?? now;
+  const { refill, catches, gauges } = output?.round ?? {};
+  const caught = output?.catches;
+  const isMeasured = ran !== undefined;
   return known<CalibrationFields>({
-    ...common(document, result, round?.setting ?? result.setting, date),
-    startTime: undefined,
-    endTime: undefined,
-    operator: undefined,
-    tractor: undefined,
-    tractorGear: undefined,
-    engineRpm: undefined,
-    tyre: undefined,
-    fanBlade: undefined,
-    speedKmH: figure(measured.speed),
-    displayKmH: round?.displayKmH,
-    speedRuns: lines(round?.runs?.map(run)),
-    gaugeRestBar: round?.gauges?.restBar,
-    gaugeBar: round?.gauges?.readBar,
-    masterGaugeBar: round?.gauges?.masterBar,
-    farGaugeBar: round?.gauges?.farBar,
+    ...common(document, result, now?.round.setting ?? result.setting, date),
+    speedKmH: outcome && outcome.speedRound !== null ? figure(outcome.speed.value) : undefined,
+    displayKmH: timed?.displayKmH,
+    speedRuns: lines(timed?.runs?.map(run)),
+    gaugeRestBar: gauges?.restBar,
+    gaugeBar: gauges?.readBar,
+    masterGaugeBar: gauges?.masterBar,
+    farGaugeBar: gauges?.farBar,
     refillL: refill?.litres,
     refillS: refill?.kind === 'standing' ? refill.seconds : undefined,
     refillM: refill?.kind === 'course' ? refill.distanceM : undefined,
-    catches: lines(round?.catches?.map((c) => `${c.position} ${c.litres} L ${c.seconds} s`)),
-    meanNozzleLPerMin: figure(measured.meanNozzle),
-    deviations: lines(measured.deviations?.flatMap(([position, d]) => (d.kind === 'refused' ? [] : [`${position} ${rounded(d.value)} %`]))),
-    leftLPerMin: figure(measured.left),
-    rightLPerMin: figure(measured.right),
-    flowLPerMin: figure(measured.flow),
+    catches: lines(catches?.map((c) => `${c.position} ${c.litres} L ${c.seconds} s`)),
+    meanNozzleLPerMin: figure(caught?.meanFlow),
+    deviations: lines(caught?.nozzles.flatMap(({ caught: { position }, deviation: d }) => (d.kind === 'refused' ? [] : [`${position} ${rounded(d.value)} %`]))),
+    leftLPerMin: figure(caught?.left),
+    rightLPerMin: figure(caught?.right),
+    flowLPerMin: isMeasured ? figure(outcome?.flow.value) : undefined,
     wantedLPerHa: figure(result.water.wanted),
-    volumeLPerHa: figure(measured.volume),
-    offWantedPct: figure(measured.offWanted),
+    volumeLPerHa: isMeasured ? figure(outcome?.volume.value) : undefined,
+    offWantedPct: isMeasured ? figure(outcome?.off) : undefined,
     tolerance: check ? (check.tolerance ?? 'normal') : undefined,
-    action: undefined,
-    walkRound: lines(check?.ticks?.map(tick)),
-    paperCheck: undefined,
-    nextDue: undefined,
-    remarks: undefined,
-    madeInError: undefined
+    walkRound: lines(check?.ticks?.map(tick))
   });
 }
 
@@ -143,11 +126,11 @@ export function treatmentFields(document: Document, result: Result, date: string
     volumeLPerHa: figure(result.sprayer.volume),
     mixUsedL: rung.mix?.usedL
   };
-  if (products.length === 0) return [draft(work)];
+  if (products.length === 0) return [known<TreatmentFields>(work)];
   return products.map(({ label, perHa, total }) => {
     const dose = figure(perHa);
     const all = figure(total) ?? (dose === undefined || area === undefined ? undefined : rounded(dose * area));
-    return draft({
+    return known<TreatmentFields>({
       ...work,
       productName: label.name,
       ...(label.unit === 'kg' ? { productKgPerHa: dose, productTotalKg: all } : { productLPerHa: dose, productTotalL: all }),
@@ -155,8 +138,6 @@ export function treatmentFields(document: Document, result: Result, date: string
     });
   });
 }
-
-const draft = (fields: { readonly [K in keyof TreatmentFields]?: TreatmentFields[K] | undefined }): TreatmentFields => known(fields as Required<typeof fields>);
 
 /** Products of the mix, in its order: its partners, else the block's own label. */
 export function productsOf(document: Document, result: Result): readonly Dosed[] {

@@ -28,6 +28,12 @@ export type RecordsReading =
 
 const refusedFor = (problems: readonly RecordProblem[]): RecordsReading => ({ ok: false, problems: problems.slice(0, MOST_PROBLEMS), more: Math.max(0, problems.length - MOST_PROBLEMS) });
 
+/** Judges raw records in memory as a file of them would be judged, beside those that are kept. */
+export function checkRecords(raws: readonly unknown[], kept: readonly WorkRecord[]): RecordsReading {
+  const { added, passed, problems } = judge(raws, kept);
+  return problems.length > 0 ? refusedFor(problems) : { ok: true, added, passed };
+}
+
 /**
  * Reads a file of records or a table of them, to be added to `kept`: all of it or nothing. A record that is kept already with the same
  * content is passed over; one with the same id and other content is refused. Never throws.

@@ -10,7 +10,8 @@ export const recordWords = {
     when: 'When',
     who: 'Who',
     place: 'Where and what crop',
-    product: 'Product and water',
+    product: 'Product',
+    water: 'Water',
     machine: 'Machine',
     speed: 'Speed',
     output: 'Output',
@@ -102,7 +103,13 @@ export const recordWords = {
     strict: 'strict',
     normal: 'normal',
     inspection: 'inspection',
-    yes: 'yes'
+    yes: 'yes',
+    'every-alley': 'every alley, both sides on',
+    'one-side-both-faces': 'every alley twice, one side on, both faces in the end',
+    'one-side-one-face': 'one face of each row, one side on',
+    'alternate-alleys': 'every second alley, both sides on',
+    'whole-rows': 'whole rows',
+    swath: 'a swath'
   } as Readonly<Record<string, string>>,
   /** Things asked for that any of several fields tells. */
   items: {

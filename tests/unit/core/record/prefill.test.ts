@@ -3,7 +3,6 @@ import { calibrationFields, productsOf, treatmentFields } from '#core/record/pre
 import { evaluate } from '#core/setting/evaluate.ts';
 import type { Document } from '#core/setting/document.ts';
 import type { Result } from '#core/setting/result.ts';
-import { given, refused } from '#core/working/answer.ts';
 import { document, label, setting, shut, type Parts } from '../../../support/sample.ts';
 
 const DAY = '2031-05-12';
@@ -42,18 +41,27 @@ describe('a calibration record begun from a round', () => {
   });
   it('block, row spacing, driving, width, weather', () =>
     expect([f.date, f.blockName, f.stage, f.rowSpacingM, f.pattern, f.widthServedM, f.temperatureC, f.windMPerS, f.tolerance]).toEqual([DAY, 'Block', 'Now', 4, 'every-alley', 4, 14, 1.5, 'normal']));
-  it('nothing is guessed: what was not measured is not there', () => {
-    for (const k of ['speedKmH', 'volumeLPerHa', 'flowLPerMin', 'operator', 'tyre', 'humidityPct', 'nextDue'] as const) expect(f, k).not.toHaveProperty(k);
+  it('figures that were worked out: 200 m in 134 s, 53 L in 3 min, over 4 m', () => {
+    expect(f.speedKmH).toBeCloseTo(5.373, 3);
+    expect(f.flowLPerMin).toBeCloseTo(17.667, 3);
+    // 17.667 L/min on 5.373 km/h × 4 m = 2.149 ha/h
+    expect(f.volumeLPerHa).toBeCloseTo(493.2, 0);
+    expect(f.offWantedPct).toBeCloseTo((f.volumeLPerHa! / f.wantedLPerHa! - 1) * 100, 2);
   });
-  it('measured figures, where they were worked out; what was refused stays out', () => {
-    const g = calibrationFields(d, r, DAY, {
-      speed: given(5.373134328, 'km/h'),
-      flow: given(53 / 3, 'L/min'),
-      volume: refused('x', 'y'),
-      deviations: [['L1', given(-2.0000001, '%')], ['R1', refused('x', 'y')]],
-      offWanted: given(-4.25, '%')
-    });
-    expect([g.speedKmH, g.flowLPerMin, g.volumeLPerHa, g.deviations, g.offWantedPct]).toEqual([5.37313, 17.6667, undefined, 'L1 -2 %', -4.25]);
+  it('nothing is guessed: what was not measured is not there', () => {
+    for (const k of ['operator', 'tyre', 'humidityPct', 'nextDue', 'masterGaugeBar', 'action'] as const) expect(f, k).not.toHaveProperty(k);
+  });
+  it('a repeat takes the runs of the round before, where they still hold', () => {
+    const [e, s] = both({ rung: { check: { rounds: [{ setting: setting(), runs: round.runs }, { setting: setting(), refill: round.refill }] } } });
+    const g = calibrationFields(e, s, DAY);
+    expect(g.speedRuns).toBe('100 m 66.8 s out\n100 m 67.2 s');
+    expect([g.refillL, g.flowLPerMin]).toEqual([53, 17.6667]);
+  });
+  it('an output taken over from another set of open nozzles was not measured', () => {
+    const [e, s] = both({ setting: { nozzles: shut('L8', 'R8') }, rung: { check: { rounds: [{ setting: setting(), runs: round.runs, refill: round.refill }, { setting: setting({ nozzles: shut('L8', 'R8') }), runs: round.runs }] } } });
+    const g = calibrationFields(e, s, DAY);
+    expect(g.speedKmH).toBeCloseTo(5.373, 3);
+    for (const k of ['flowLPerMin', 'volumeLPerHa', 'offWantedPct', 'refillL'] as const) expect(g, k).not.toHaveProperty(k);
   });
   it('without any round, the present setting', () => {
     const [e, s] = both({});
