@@ -65,6 +65,6 @@ export class Headland {
   }
 
   private begun(setting: Round['setting']): Round {
-    return { at: this.clock().toISOString(), setting };
+    return { at: this.clock().toISOString(), machine: this.workspace.block.machine, setting };
   }
 }

@@ -13,7 +13,7 @@ export interface Measured {
   readonly interval: { readonly low: number; readonly high: number } | null;
 }
 
-/** The list of what is looked at and taken along. Each item has words: field `check.ticks.ITEM`, finding `check-fault-ITEM`. */
+/** The list of what is looked at and taken along. A fault is the finding `check-fault-ITEM`. */
 export interface WalkState {
   /** Walk round, looked at and found wanting. */
   readonly faults: readonly TickItem[];

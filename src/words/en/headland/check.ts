@@ -89,35 +89,7 @@ const FIELDS: Part['fields'] = {
   'check.law.secondLPerMin': 'second flow',
   'check.ticks': 'walk round',
   'check.rounds': 'rounds',
-  'mix.usedL': 'litres used',
-  'mix.areaHa': 'area treated',
-
-  'check.ticks.clean': 'Machine clean, inside and out',
-  'check.ticks.leaks': 'No leaks, pump running',
-  'check.ticks.nozzles-placed': 'The right nozzle in every place',
-  'check.ticks.filters': 'Filters clean',
-  'check.ticks.nozzles-brushed': 'Nozzles brushed clean',
-  'check.ticks.drips': 'No drip when shut',
-  'check.ticks.gauge-rest': 'Gauge at zero, pump at rest',
-  'check.ticks.gauge-scale': 'Gauge right for the pressure',
-  'check.ticks.agitation': 'Agitation works',
-  'check.ticks.guards': 'Guards in place',
-  'check.ticks.pto': 'PTO speed proven',
-  'check.ticks.water-only': 'Clean water only',
-  'check.ticks.protection': 'Protective equipment on',
-  'check.ticks.watch': 'Watch',
-  'check.ticks.tape': 'Tape',
-  'check.ticks.jug': 'Graduated jug',
-  'check.ticks.hoses': 'Hoses to lead the spray into the jug',
-  'check.ticks.gauge': 'Second gauge',
-  'check.ticks.brush': 'Soft brush',
-  'check.ticks.ribbon': 'Ribbon',
-  'check.ticks.paper': 'Water-sensitive paper',
-  'check.ticks.half-tank': 'Tank half full',
-  'check.ticks.fan-on': 'Fan on',
-  'check.ticks.in-alley': 'In the alley',
-  'check.ticks.spraying-gear': 'Gear and revolutions as in spraying',
-  'check.ticks.rolling-start': 'Rolling start'
+  'mix.usedL': 'litres used'
 };
 
 const FORMULAS: Part['formulas'] = {
@@ -156,7 +128,10 @@ const FORMULAS: Part['formulas'] = {
 };
 
 const SYMBOLS: Part['symbols'] = {
-  E: 'half of the 95 % interval',
+  'speed-error.E': 'half of the 95 % interval',
+  'jug-error.E': 'half of the 95 % interval',
+  'course-error.E': 'half of the 95 % interval',
+  'volume-error.E': 'half of the 95 % interval',
   SE: 'standard error',
   Ew: 'what the watch leaves',
   EQ: 'error of the output',
@@ -173,8 +148,11 @@ const SYMBOLS: Part['symbols'] = {
   'watch-speed-error.w': 'watch, start and stop',
   'watch-speed-error.t': 'mean time of a run',
   'speed-error.T': 'Student’s t, 95 %',
-  U: 'litres',
   'jug-flow.Q': 'flow',
+  'jug-flow.U': 'litres',
+  'jug-error.U': 'litres',
+  'course-volume.U': 'litres',
+  'course-error.U': 'litres',
   'jug-flow.t': 'time',
   'jug-error.u': 'error of the litres',
   'jug-error.w': 'error of the time',
