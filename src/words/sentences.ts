@@ -1,5 +1,5 @@
 import type { Difference } from '#core/advice/difference.ts';
-import type { Finding } from '#core/advice/finding.ts';
+import type { Finding, Parameter } from '#core/advice/finding.ts';
 import type { StrategyId } from '#core/dose/types.ts';
 import type { Unit, UnitSystem } from '#core/quantity/units.ts';
 import type { DropletClass } from '#core/sprayer/types.ts';
@@ -82,7 +82,9 @@ export function refusalSentence(refused: Pick<Refused, 'code' | 'parameters'>, s
   );
 }
 
-const asText = (p: Refused['parameters']): Record<string, string> => Object.fromEntries(Object.entries(p).map(([k, v]) => [k, String(v)]));
+/** Numbers in the unit that is told with them, else as they are. */
+const asText = (p: Refused['parameters']): Record<string, Parameter> =>
+  Object.fromEntries(Object.entries(p).map(([k, v]) => [k, typeof v === 'number' && p.unit ? { value: v, unit: p.unit as Unit } : String(v)]));
 
 function rangePhrase(least: number, most: number, unit: Unit, system: UnitSystem): string {
   const { ranges } = language();

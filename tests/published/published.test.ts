@@ -6,6 +6,7 @@ import { air } from './topics/air.ts';
 import { canopy } from './topics/canopy.ts';
 import { dose } from './topics/dose.ts';
 import { mix } from './topics/mix.ts';
+import { fitting } from './topics/fitting.ts';
 import { sprayer } from './topics/sprayer.ts';
 import { strategies } from './topics/strategies.ts';
 import { survey } from './topics/survey.ts';
@@ -13,7 +14,7 @@ import { units } from './topics/units.ts';
 import { weather } from './topics/weather.ts';
 
 /** What others say comes out, as data in `*.json` beside this file, against the engine. */
-const TOPICS: Record<string, Record<string, Call>> = { aim, air, canopy, dose, mix, sprayer, strategies, survey, units, weather };
+const TOPICS: Record<string, Record<string, Call>> = { aim, air, canopy, dose, fitting, mix, sprayer, strategies, survey, units, weather };
 
 const reached = new Set<string>();
 

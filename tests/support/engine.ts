@@ -5,3 +5,4 @@ import '#words/deep.ts';
 import '#words/headland/join.ts';
 import '#core/mix/loads.ts';
 import '#core/mix/active.ts';
+import '#core/fitting/figures.ts';

@@ -18,5 +18,7 @@ export const HEADLAND_SOURCES = {
   'ndsu-weed-guide': source('North Dakota State University', '2021', 'Weed control guide', 'NDSU Extension', 'order of mixing: agitate, soluble powders, dry powders, liquid flowables, emulsifiables, solutions'),
   'neapmg-1996': source('University of Vermont', '1996', 'New England apple pest management guide', '1996-97', 'concentration factor; dose by flow rather than by acres per tank'),
   'awri-2010': source('Australian Wine Research Institute', '2010', 'Calibrating vineyard sprayers', '', 'label rate per 100 L times the dilute volume sets the product, dilute or concentrate'),
-  'pesticide-handbook': source('Agrochemical and Pesticide Safety Handbook', 'n.d.', 'Calculations', '', 'product is the rate of active ingredient over its fraction')
+  'pesticide-handbook': source('Agrochemical and Pesticide Safety Handbook', 'n.d.', 'Calculations', '', 'product is the rate of active ingredient over its fraction'),
+  'niederholzer-2023': source('Niederholzer, F.; University of California Cooperative Extension', '2023', 'Advice on air-blast sprayers in mature orchards, as summarised', '', '65 to 80 % of the flow through the top half of the open nozzles, larger ones where the canopy is thickest'),
+  'brann-1965': source('Brann, J. L.', '1965', 'Journal Paper 1429', 'New York State Agricultural Experiment Station', 'about 70 % from the top positions of a low radial machine in trees of 20 to 25 ft, as quoted later')
 } as const satisfies Record<string, Source>;

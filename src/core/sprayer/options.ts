@@ -1,6 +1,7 @@
-import { given, isRefused, refused, type Answer, type Given } from '../working/answer.ts';
+import { isRefused, type Answer } from '../working/answer.ts';
 import { derive } from '../working/figure.ts';
-import { dropletClass, flowAt, nozzleFlow, PRESSURE_FOR_FLOW, TOTAL_FLOW } from './flow.ts';
+import { dropletClass, flowAt, nozzleFlow, TOTAL_FLOW } from './flow.ts';
+import { pressureFor } from './pressure.ts';
 import type { NozzleState, SprayerState } from './sprayer.ts';
 import type { DropletClass, NozzleSize } from './types.ts';
 import { APPLICATION_VOLUME, FLOW_FOR_VOLUME, SPEED_FOR_VOLUME, WORK_RATE, type Pass } from './volume.ts';
@@ -110,28 +111,6 @@ const spraying = (s: SprayerState): NozzleState[] => s.nozzles.filter((n) => n.s
 /** Flow of these nozzles together at a pressure, each with the size that it would carry: a bare number, for a search. */
 const flowTogether = (s: SprayerState, nozzles: readonly NozzleState[], sizeOf: (n: NozzleState) => NozzleSize, bar: number): number =>
   nozzles.reduce((sum, n) => sum + flowAt(n.table!, sizeOf(n), bar, s.specificGravity.value), 0);
-
-/** Flow within which a pressure counts as found, and how often the law is applied: each step at least halves the gap for exponents of 0.25 to 0.75. */
-const FOUND = 1e-9;
-const MOST_STEPS = 60;
-
-/**
- * Pressure at which the flow is the wanted one. The square law hits it at once where a table has one reference pressure; printed points bend
- * the law, and it is applied again from the pressure reached, as one does after catching anew. Refuses by name a table that never gets there.
- */
-function pressureFor(wanted: Answer, from: Given, now: Answer, flowAtBar: (bar: number) => number): Answer {
-  let P1 = from;
-  let Q1 = now;
-  for (let i = 0; i < MOST_STEPS; i++) {
-    const pressure = derive(PRESSURE_FOR_FLOW, { P1, Q2: wanted, Q1 });
-    if (isRefused(pressure) || isRefused(wanted)) return pressure;
-    const reached = flowAtBar(pressure.value);
-    if (Math.abs(reached / wanted.value - 1) < FOUND) return pressure;
-    P1 = given(pressure.value, 'bar', 'derived', from.path === undefined ? {} : { path: from.path });
-    Q1 = given(reached, 'L/min', 'derived');
-  }
-  return refused('no-pressure', from.path ?? 'setting.pressureBar', { flow: isRefused(wanted) ? '' : wanted.value });
-}
 
 const blocks = (r: Remark): boolean => r.code.endsWith('pressure-range') || r.code === 'no-size' || r.code === 'coarse-for-pressure';
 
