@@ -4,6 +4,7 @@ import { formulasUnder, inUnit, load, type Call } from '../support/published.ts'
 import { aim } from './topics/aim.ts';
 import { air } from './topics/air.ts';
 import { canopy } from './topics/canopy.ts';
+import { check } from './topics/check.ts';
 import { dose } from './topics/dose.ts';
 import { mix } from './topics/mix.ts';
 import { fitting } from './topics/fitting.ts';
@@ -14,7 +15,7 @@ import { units } from './topics/units.ts';
 import { weather } from './topics/weather.ts';
 
 /** What others say comes out, as data in `*.json` beside this file, against the engine. */
-const TOPICS: Record<string, Record<string, Call>> = { aim, air, canopy, dose, fitting, mix, sprayer, strategies, survey, units, weather };
+const TOPICS: Record<string, Record<string, Call>> = { aim, air, canopy, check, dose, fitting, mix, sprayer, strategies, survey, units, weather };
 
 const reached = new Set<string>();
 

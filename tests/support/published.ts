@@ -37,7 +37,7 @@ const WRITTEN: Record<string, readonly [Unit, UnitSystem]> = {
   'L/min': ['L/min', 'metric'], 'gal/min': ['L/min', 'us'], bar: ['bar', 'metric'], psi: ['bar', 'us'],
   'km/h': ['km/h', 'metric'], mph: ['km/h', 'us'], 'ha/h': ['ha/h', 'metric'], 'ac/h': ['ha/h', 'us'],
   's/100m': ['s/100m', 'metric'], 'm/s': ['m/s', 'metric'], rpm: ['rpm', 'metric'], 'm3/h': ['m3/h', 'metric'], cfm: ['m3/h', 'us'],
-  'm3/m': ['m3/m', 'metric'], deg: ['deg', 'metric'], C: ['degC', 'metric'], dC: ['K', 'metric'], dF: ['K', 'us'], kPa: ['kPa', 'metric'], L: ['L', 'metric'], gal: ['L', 'us'], ha: ['ha', 'metric'], ac: ['ha', 'us'], h: ['h', 'metric']
+  'm3/m': ['m3/m', 'metric'], deg: ['deg', 'metric'], C: ['degC', 'metric'], dC: ['K', 'metric'], dF: ['K', 'us'], kPa: ['kPa', 'metric'], L: ['L', 'metric'], gal: ['L', 'us'], ha: ['ha', 'metric'], ac: ['ha', 'us'], h: ['h', 'metric'], s: ['s', 'metric']
 };
 
 /** The answer in the unit in which the case writes it; wrong engine units are a failure, not a conversion. */
@@ -55,7 +55,7 @@ const SUFFIX: Record<string, readonly [Unit, UnitSystem]> = {
   _m: ['m', 'metric'], _ft: ['m', 'us'], _km_per_h: ['km/h', 'metric'], _mph: ['km/h', 'us'], _bar: ['bar', 'metric'], _psi: ['bar', 'us'],
   _L_per_min: ['L/min', 'metric'], _gal_per_min: ['L/min', 'us'], _L_per_ha: ['L/ha', 'metric'], _gal_per_ac: ['L/ha', 'us'],
   _m3_per_h: ['m3/h', 'metric'], _rpm: ['rpm', 'metric'], _C: ['degC', 'metric'], _pct: ['%', 'metric'], _1: ['1', 'metric'], _deg: ['deg', 'metric'],
-  _L: ['L', 'metric'], _gal: ['L', 'us'], _m2_per_m3: ['m2/m3', 'metric'], _kPa: ['kPa', 'metric'], _m_per_s: ['m/s', 'metric'], _ha: ['ha', 'metric'], _ac: ['ha', 'us'], _kg_per_ha: ['kg/ha', 'metric'], _lb_per_ac: ['kg/ha', 'us']
+  _L: ['L', 'metric'], _gal: ['L', 'us'], _m2_per_m3: ['m2/m3', 'metric'], _kPa: ['kPa', 'metric'], _m_per_s: ['m/s', 'metric'], _s: ['s', 'metric'], _ha: ['ha', 'metric'], _ac: ['ha', 'us'], _kg_per_ha: ['kg/ha', 'metric'], _lb_per_ac: ['kg/ha', 'us']
 };
 
 /** An input by its name without the unit, in the engine's unit; undefined where the case does not give it. */
