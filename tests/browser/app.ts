@@ -8,6 +8,9 @@ interface Watch {
   readonly trouble: string[];
 }
 
+/** What the runner itself says where these tests keep the service worker out. */
+const BLOCKED = 'Service Worker registration blocked by Playwright';
+
 const SPACES = /[\s\u00a0\u202f,]/g;
 
 /** The first number of a text as it is shown: groups, a real minus and the unit are left out. */
@@ -29,7 +32,7 @@ export class App {
   }
 
   get drawing(): Locator {
-    return this.page.locator('svg[role=img]');
+    return this.page.locator('.view svg[role=img]');
   }
   /** One of the six large figures, by its id: water, product, nozzles, air. */
   figure(id: string): Locator {
@@ -163,6 +166,7 @@ export const test = base.extend<{ app: App; watch: Watch }>({
     });
     page.on('websocket', (s) => watch.foreign.push(s.url()));
     page.on('console', (m) => {
+      if (m.text() === BLOCKED) return;
       if (m.type() === 'error' || m.type() === 'warning') watch.trouble.push(m.text());
     });
     page.on('pageerror', (e) => watch.trouble.push(e.message));

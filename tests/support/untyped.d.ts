@@ -22,3 +22,23 @@ declare module 'jstat' {
   const jstat: { readonly studentt: { inv(p: number, dof: number): number } };
   export default jstat;
 }
+declare module 'pdfjs-dist/legacy/build/pdf.mjs' {
+  interface StructNode {
+    readonly role?: string;
+    readonly alt?: string;
+    readonly children?: readonly StructNode[];
+  }
+  interface PdfPage {
+    /** Left, bottom, right, top in points. */
+    readonly view: readonly [number, number, number, number];
+    getTextContent(): Promise<{ readonly items: readonly { readonly str?: string; readonly hasEOL?: boolean; readonly transform?: readonly number[]; readonly width?: number }[] }>;
+    getStructTree(): Promise<StructNode | null>;
+  }
+  interface Pdf {
+    readonly numPages: number;
+    getPage(number: number): Promise<PdfPage>;
+    getMarkInfo(): Promise<{ readonly Marked?: boolean } | null>;
+    getMetadata(): Promise<{ readonly info: Readonly<Record<string, unknown>> }>;
+  }
+  export function getDocument(source: { readonly data: Uint8Array; readonly verbosity?: number }): { readonly promise: Promise<Pdf> };
+}

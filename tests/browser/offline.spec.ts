@@ -1,0 +1,107 @@
+import type { Page } from '@playwright/test';
+import { expect, test } from './app.ts';
+import { serveBuild } from './serve-build.ts';
+
+test.use({ serviceWorkers: 'allow' });
+
+/** The worker is in charge once it has kept the whole page. */
+const inCharge = (page: Page) => page.evaluate(() => navigator.serviceWorker.ready.then(() => new Promise<void>((done) => (navigator.serviceWorker.controller ? done() : navigator.serviceWorker.addEventListener('controllerchange', () => done())))));
+
+test('loaded once, it opens with no signal, goes to every step, and keeps what is typed', async ({ app, page, context }) => {
+  await app.open();
+  await inCharge(page);
+  await context.setOffline(true);
+  await page.reload();
+  await expect(app.drawing).toBeVisible();
+  await app.field('Speed').fill('5.4');
+  await app.kept();
+
+  await page.getByRole('link', { name: 'Headland', exact: true }).click();
+  const steps = page.locator('.headland .head select');
+  const names = await steps.locator('option').evaluateAll((all) => all.map((o) => (o as HTMLOptionElement).value));
+  expect(names.length).toBeGreaterThan(0);
+  for (const name of names) {
+    await steps.selectOption(name);
+    await expect(page).toHaveURL(new RegExp(`#headland/${name}$`));
+    await expect(page.locator('.headland [role=alert]')).toHaveCount(0);
+    await expect(page.locator('.headland > :not(.head, .turn)').first()).toBeVisible();
+  }
+  // Modules that no step needed yet come from the device as well.
+  await app.to('Row');
+  await page.reload();
+  await expect(page.getByRole('heading', { name: 'What stands in the row' })).toBeVisible();
+  await page.getByRole('link', { name: 'Section', exact: true }).click();
+  await expect(app.field('Speed')).toHaveValue('5.4');
+  await context.setOffline(false);
+});
+
+test('what the page does not own is not kept, and not answered for', async ({ page, baseURL }) => {
+  await page.goto('');
+  await inCharge(page);
+  const kept = await page.evaluate(async () => {
+    const out: string[] = [];
+    for (const name of await caches.keys()) for (const r of await (await caches.open(name)).keys()) out.push(r.url);
+    return out;
+  });
+  expect(kept).toContain(`${new URL(baseURL!).origin}/`);
+  expect(kept.every((url) => url.startsWith(new URL(baseURL!).origin))).toBe(true);
+  // A file that is not part of the page is asked of the network, not made up.
+  expect(await page.evaluate(() => fetch('no-such-file.txt').then((r) => r.status))).toBe(404);
+});
+
+test('a new version serves from the next load on; what is open and typed stays, and so do the files it may still need', async ({ browser }) => {
+  const server = await serveBuild();
+  const context = await browser.newContext({ serviceWorkers: 'allow' });
+  const page = await context.newPage();
+  const speed = page.getByRole('spinbutton', { name: 'Speed', exact: true });
+  const names = () => page.evaluate(() => caches.keys());
+  await page.goto(server.url);
+  await inCharge(page);
+  const [before] = (await names()) as [string];
+  const first = before.replace('rowtailor-page-', '');
+  const update = async (version: string) => {
+    server.change((worker) => worker.replaceAll(first, version + first));
+    await page.evaluate(async () => {
+      const changed = new Promise((done) => navigator.serviceWorker.addEventListener('controllerchange', done, { once: true }));
+      await (await navigator.serviceWorker.ready).update();
+      await changed;
+    });
+  };
+  await page.evaluate(() => caches.open('somebody-elses'));
+  await speed.fill('5.2');
+
+  // Its name sorts after the first one's, as a later time does.
+  await update('y');
+  await expect(speed).toHaveValue('5.2');
+  expect(await names()).toEqual(expect.arrayContaining([before, 'somebody-elses', expect.stringMatching(/^rowtailor-page-y\d/)]));
+  // The open page, now served by the new worker, goes on with no signal, with modules it had not asked for before.
+  await context.setOffline(true);
+  await page.getByRole('link', { name: 'Row', exact: true }).click();
+  await expect(page.getByRole('heading', { name: 'What stands in the row' })).toBeVisible();
+  await page.goto(`${server.url}#section`);
+  await page.reload();
+  await expect(speed).toHaveValue('5.2');
+  await context.setOffline(false);
+
+  // After another one the first is dropped; what is not ours is never touched.
+  await update('z');
+  await expect.poll(names).toEqual(expect.not.arrayContaining([before]));
+  expect(await names()).toEqual(expect.arrayContaining(['somebody-elses', expect.stringMatching(/^rowtailor-page-y\d/), expect.stringMatching(/^rowtailor-page-z\d/)]));
+  await context.close();
+  await server.close();
+});
+
+test('it can be kept on a home screen', async ({ app, page, request, baseURL }) => {
+  await app.open();
+  const href = await page.locator('link[rel=manifest]').getAttribute('href');
+  const answer = await request.get(new URL(href!, baseURL).href);
+  expect(answer.headers()['content-type']).toContain('manifest');
+  const manifest = (await answer.json()) as { name: string; display: string; icons: { src: string; sizes: string; type: string; purpose?: string }[] };
+  expect(manifest).toMatchObject({ name: 'Rowtailor', display: 'standalone', start_url: './' });
+  for (const icon of manifest.icons.filter((i) => i.type === 'image/png')) {
+    const bytes = await (await request.get(new URL(icon.src, answer.url()).href)).body();
+    // Width and height stand at the head of a PNG.
+    expect(`${bytes.readUInt32BE(16)}x${bytes.readUInt32BE(20)}`).toBe(icon.sizes);
+  }
+  expect(manifest.icons.some((i) => i.purpose === 'maskable')).toBe(true);
+});
