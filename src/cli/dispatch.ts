@@ -4,6 +4,7 @@ import { EXIT, Stop, type Exit, type Streams, type Verb } from './exit.ts';
 /** A verb is a file, loaded when it is called. */
 const VERBS: Readonly<Record<string, () => Promise<{ readonly run: Verb }>>> = {
   advise: () => import('./verbs/advise.ts'),
+  loads: () => import('./verbs/loads.ts'),
   table: () => import('./verbs/table.ts')
 };
 

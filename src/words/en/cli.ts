@@ -6,6 +6,7 @@ export const USAGE = {
 rowtailor VERB ...
 
   advise FILE   the setting for each block and rung of a document, and what to do about it
+  loads FILE    the tank loads of a treatment: water and product for each, order of mixing, hours
   table FILE    canopy figures and strategies for a CSV table of blocks
 
 rowtailor VERB --help tells more of one verb.
@@ -25,6 +26,25 @@ Works out every rung of every block of a document, in the order of the file; FIL
 Exit codes
   0  done
   1  the file was refused, or some figure could not be worked out from it
+  2  wrong usage, or no such block or rung
+  3  the file cannot be read, or is no JSON
+`,
+  loads: `rowtailor loads FILE [--block ID] [--rung ID] [--units metric|us] [--json]
+
+Works out the loads of every rung's mix (without one, of the block's own label) for its area: litres, land, rows and product of each
+load, the last one included, the order of mixing, what stays in the tank, passes over the rows, hours with turns and fills. Water per
+hectare is the measured one where a headland check in the document holds for the setting. FILE - reads standard input.
+
+  --block ID    only the block with this id
+  --rung ID     only the rungs with this id
+  --units       metric (default) or us; for the text alone
+  --json        everything with the working of every figure, in the engine's units, products in the label's unit:
+                {"format": "rowtailor-loads", "version": 1, "results": [...]}, one result per rung
+  -h, --help    this text
+
+Exit codes
+  0  done
+  1  the file was refused, or the loads could not be worked out from it
   2  wrong usage, or no such block or rung
   3  the file cannot be read, or is no JSON
 `,
