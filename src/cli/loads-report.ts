@@ -77,7 +77,7 @@ function each(s: LoadsState, system: UnitSystem): string[] {
 function product(p: PartnerState, system: UnitSystem): string[] {
   const { label } = p;
   if (isRefused(p.perHa)) return [amount(p.perHa, system)];
-  const step = label.unit === 'kg' ? `${Number((p.step * 1000).toPrecision(1))} g` : `${Number((p.step * 1000).toPrecision(1))} mL`;
+  const step = system === 'us' ? weighed(p.step, p, system) : `${Number((p.step * 1000).toPrecision(1))} ${label.unit === 'kg' ? 'g' : 'mL'}`;
   return columns([
     [words.dose, amount(p.perHa, system), p.acts.map(actWord).join(', ')],
     [words.strength, known(p.strength, system), ''],

@@ -13,7 +13,7 @@ export const mixCli = {
   count: 'loads',
   alike: (count: string, amount: string) => `${count} × ${amount}`,
   andLast: (count: string, amount: string, last: string) => `${count} × ${amount} and a last one of ${last}`,
-  columns: { load: 'load', fill: 'fill to', area: 'land', rows: 'rows' },
+  columns: { load: 'load', fill: 'fill in', area: 'land', rows: 'rows' },
   all: 'all',
   firstHolds: (what: string) => `The first load holds what stays behind as well: ${what}.`,
   dose: 'dose',
