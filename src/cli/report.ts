@@ -14,7 +14,6 @@ import {
   DASH,
   differenceLine,
   dropletWord,
-  findingSentence,
   formatAmount,
   formatRange,
   formatShare,
@@ -22,13 +21,13 @@ import {
   optionWords,
   patternPhrase,
   refusalSentence,
-  severityWord,
   strategyWords,
   symbolName,
   validitySentence,
   verdictWord
 } from '#words/index.ts';
 import { cli } from '#words/en/cli.ts';
+import { findingLines } from './finding-lines.ts';
 import { columns, INDENT, paragraph, section } from './layout.ts';
 
 /** One rung of one block as text for a terminal. `before` is the rung before it in the season, if it was worked out too. */
@@ -44,7 +43,7 @@ export function report(r: Result, before: Result | null, system: UnitSystem): st
     ...section(cli.headings.air, air(r, system)),
     ...section(cli.headings.weather, weather(r, system)),
     ...(before ? section(cli.headings.difference(before.rung.name), differences(before, r).map((d) => differenceLine(d, system))) : []),
-    ...section(cli.headings.findings, findings(r, system)),
+    ...section(cli.headings.findings, findingLines(r.findings, system)),
     ...section(cli.headings.assumptions, assumptions(r, system)),
     '',
     cli.closing
@@ -56,7 +55,8 @@ const amount = (a: Answer, system: UnitSystem): string => (isRefused(a) ? `${DAS
 const share = (a: Answer): string => formatShare(valueOf(a) ?? NaN);
 const range = (i: Interval | null | undefined, unit: Unit, system: UnitSystem): string => (i ? cli.interval(formatRange(i.low, i.high, unit, system)) : '');
 
-function title({ block, rung, machine, pattern }: Result, system: UnitSystem): string[] {
+/** Block, stage and site. */
+export function title({ block, rung, machine, pattern }: Result, system: UnitSystem): string[] {
   const m = (v: number) => formatAmount(v, 'm', system);
   const head = [`${block.name}: ${rung.name}`, rung.bbch === undefined ? '' : cli.bbch(rung.bbch), rung.date ?? ''];
   const site = [
@@ -194,12 +194,6 @@ function weather({ weather: w }: Result, system: UnitSystem): string[] {
       return [cli.limitOf[limit.of], formatAmount(value, u, system), bounds, cli.side[side]];
     })
   );
-}
-
-function findings(r: Result, system: UnitSystem): string[] {
-  const words = r.findings.map((f) => severityWord(f.severity));
-  const width = Math.max(0, ...words.map((w) => w.length)) + 2;
-  return r.findings.flatMap((f, i) => paragraph(words[i]!.padEnd(width, '\u00a0') + findingSentence(f, system), ' '.repeat(width))).map((l) => l.replace(/^\p{L}+(?: \p{L}+)*\u00a0+/u, (lead) => lead.replaceAll('\u00a0', ' ')));
 }
 
 const assumptions = (r: Result, system: UnitSystem): string[] =>
