@@ -1,7 +1,7 @@
 import type { Language } from '../words.ts';
 import { DIFFERENCE_CHANGE, DIFFERENCES } from './differences.ts';
 import { FIELDS, FINDINGS, SEVERITIES } from './findings.ts';
-import { CERTAINTIES, FORMULAS, SYMBOLS, WORKING } from './formulas.ts';
+import { CERTAINTIES, SYMBOLS, WORKING } from './formulas.ts';
 import { ACTS, OPTION_SETS, OPTION_TEXT, OPTIONS, REMARKS, STANDINGS } from './options.ts';
 import { RANGES, REFUSALS, REFUSED_PLAIN } from './refusals.ts';
 import { AIR, COLOURS, DROPLETS, PATTERNS, SIDES, VERDICTS } from './sprayer.ts';
@@ -25,7 +25,7 @@ export const ENGLISH: Language = {
   differences: DIFFERENCES,
   differenceChange: DIFFERENCE_CHANGE,
   fields: FIELDS,
-  formulas: FORMULAS,
+  formulas: {},
   symbols: SYMBOLS,
   certainties: CERTAINTIES,
   working: WORKING,
