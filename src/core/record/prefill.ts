@@ -1,12 +1,12 @@
 import { checkState } from '../check/check.ts';
 import type { CheckState } from '../check/state.ts';
 import type { Round, Tick } from '../check/types.ts';
-import { product } from '../dose/product.ts';
-import type { Label } from '../dose/types.ts';
+import { loadsState } from '../mix/loads.ts';
+import type { LoadsState, PartnerState } from '../mix/state.ts';
 import type { Document } from '../setting/document.ts';
 import type { Result } from '../setting/result.ts';
 import type { Machine, Setting } from '../sprayer/types.ts';
-import { valueOf, type Answer } from '../working/answer.ts';
+import { isRefused, valueOf, type Answer } from '../working/answer.ts';
 import type { CalibrationFields, TreatmentFields } from './types.ts';
 
 /*
@@ -103,49 +103,45 @@ export function calibrationFields(document: Document, result: Result, date: stri
   });
 }
 
-/** Dose and total of one product by its label's unit, in the fields that carry it. */
-export interface Dosed {
-  readonly label: Label;
-  readonly perHa: Answer;
-  /** Product of all loads together; without it the dose on the area treated. */
-  readonly total?: Answer | null;
+/** The loads at the volume that was measured for this setting, where it was. */
+function loadsAsMeasured(document: Document, result: Result): LoadsState {
+  const outcome = checkState(document, result)?.outcome;
+  return loadsState(document, result, outcome?.flowStanding === 'holds' && outcome.flowRound !== null ? { volume: outcome.volume.value } : {});
+}
+
+/** Product on the whole area: what was put in, where every load was told; else what the loads were to take. */
+function totalOf({ exact, forArea, putIn }: PartnerState, loads: number): number | undefined {
+  if (isRefused(exact)) return undefined;
+  const told = new Map(putIn.map((p) => [p.load, p.amount]));
+  const all = Array.from({ length: loads }, (_, i) => told.get(i + 1));
+  return rounded(loads > 0 && all.every((a) => a !== undefined) ? all.reduce((sum, a) => sum + a, 0) : forArea);
 }
 
 /**
  * Fields of a treatment's records, one for each product of the mix, for that is how they are asked for; one without a product where the
- * block has none. `products` brings doses and totals where the loads were worked out.
+ * block has none. `date` is the day of the work.
  */
-export function treatmentFields(document: Document, result: Result, date: string, products: readonly Dosed[] = productsOf(document, result)): readonly TreatmentFields[] {
+export function treatmentFields(document: Document, result: Result, date: string, state: LoadsState = loadsAsMeasured(document, result)): readonly TreatmentFields[] {
   const { block, rung } = result;
-  const area = rung.mix?.areaHa ?? block.areaHa;
   const work = {
     ...common(document, result, result.setting, date),
     crop: block.crop,
     bbch: rung.bbch,
-    treatedAreaHa: area,
-    volumeLPerHa: figure(result.sprayer.volume),
+    treatedAreaHa: figure(state.area),
+    volumeLPerHa: figure(state.volume),
     mixUsedL: rung.mix?.usedL
   };
-  if (products.length === 0) return [known<TreatmentFields>(work)];
-  return products.map(({ label, perHa, total }) => {
-    const dose = figure(perHa);
-    const all = figure(total) ?? (dose === undefined || area === undefined ? undefined : rounded(dose * area));
+  const { partners, loads } = state;
+  if (partners.length === 0) return [known<TreatmentFields>(work)];
+  return partners.map((partner) => {
+    const { label } = partner;
+    const dose = figure(partner.perHa);
+    const total = totalOf(partner, loads.length);
     return known<TreatmentFields>({
       ...work,
       productName: label.name,
-      ...(label.unit === 'kg' ? { productKgPerHa: dose, productTotalKg: all } : { productLPerHa: dose, productTotalL: all }),
-      mixedWith: lines(products.filter((p) => p.label !== label).map((p) => p.label.name))
+      ...(label.unit === 'kg' ? { productKgPerHa: dose, productTotalKg: total } : { productLPerHa: dose, productTotalL: total }),
+      mixedWith: lines(partners.filter((p) => p !== partner).map((p) => p.label.name))
     });
-  });
-}
-
-/** Products of the mix, in its order: its partners, else the block's own label. */
-export function productsOf(document: Document, result: Result): readonly Dosed[] {
-  const partners = result.rung.mix?.partners;
-  if (!partners || partners.length === 0) return result.product ? [result.product] : [];
-  return partners.flatMap(({ label }) => {
-    if (label === result.product?.label.id) return [result.product];
-    const found = document.labels.find((l) => l.id === label);
-    return found ? [product(found, result.canopy, result.strategy)] : [];
   });
 }

@@ -32,7 +32,9 @@ export function threads(records: readonly WorkRecord[]): readonly Thread[] {
   const followers = new Map<string, WorkRecord[]>();
   for (const r of records) if (r.amends !== undefined) followers.set(r.amends, [...(followers.get(r.amends) ?? []), r]);
 
-  const made = records
+  // Of two that were written at once the later in the list is the newer.
+  const made = [...records]
+    .reverse()
     .filter((r) => r.amends === undefined)
     .map((first): Thread => {
       const all: WorkRecord[] = [first];

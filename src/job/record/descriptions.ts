@@ -44,7 +44,7 @@ export const RECORD_DESCRIPTIONS: Readonly<Record<string, Readonly<Record<string
     mixedWith: 'Other products in the same tank, one a line.',
     preHarvestIntervalDays: 'Days to wait before harvest.',
     reEntryHours: 'Hours to wait before the area is entered.',
-    volumeLPerHa: 'Application volume: measured in a calibration, as set in a treatment.',
+    volumeLPerHa: 'Application volume: measured in a calibration; in a treatment as measured or as set.',
     mixUsedL: 'Mix that was used on the area.',
     machine: 'Sprayer.',
     tractor: 'Tractor.',

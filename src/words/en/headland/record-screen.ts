@@ -17,7 +17,7 @@ export const recordScreen = {
   draftOf: { calibration: 'New calibration record', treatment: 'New treatment record' },
   amendmentOf: { calibration: 'Amendment of a calibration record', treatment: 'Amendment of a treatment record' },
   otherBlock: (name: string) => `This record is of block ${name}, not of the one in view.`,
-  prefilled: 'Filled in from what is known here; look it through. Figures of a treatment are those set, not measured: write what was really used.',
+  prefilled: 'Filled in from what is known here; look it through. Doses, amounts and area of a treatment are those planned: write what was really used.',
   moreFields: (n: number) => `More fields (${n})`,
   product: (n: number) => `Product ${n}`,
   productUnit: 'dose is',

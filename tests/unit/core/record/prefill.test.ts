@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { calibrationFields, productsOf, treatmentFields } from '#core/record/prefill.ts';
+import { calibrationFields, treatmentFields } from '#core/record/prefill.ts';
 import { evaluate } from '#core/setting/evaluate.ts';
 import type { Document } from '#core/setting/document.ts';
 import type { Result } from '#core/setting/result.ts';
@@ -92,7 +92,25 @@ describe('treatment records begun from a mix', () => {
       ['Cover', 1.5, 2.25, undefined, undefined, 'Oil', 1.5, 640],
       ['Oil', undefined, undefined, 0.4, 0.6, 'Cover', 1.5, 640]
     ]);
-    expect(productsOf(d, r).map((p) => p.label.id)).toEqual(['label', 'oil']);
+  });
+  it('what was put into every load is what was used; one load untold, and it is what the loads were to take', () => {
+    const used = (...putIn: { load: number; amount: number }[]) => {
+      // 438 L/ha on 4 ha are two loads of a 1000 L tank
+      const [d, r] = both({ label: { rate: 1.5 }, block: { areaHa: 4 }, rung: { mix: { partners: [{ label: 'label', putIn }] } } });
+      return treatmentFields(d, r, DAY)[0]!.productTotalKg;
+    };
+    expect([used({ load: 1, amount: 3.1 }, { load: 2, amount: 2.95 }), used({ load: 1, amount: 3.1 }), used()]).toEqual([6.05, 6, 6]);
+  });
+  it('the volume that was measured for this setting, not the one of the tables', () => {
+    const check = { rounds: [{ setting: setting(), runs: [{ distanceM: 100, seconds: 66.8 }], refill: { kind: 'standing' as const, seconds: 180, litres: 53 } }] };
+    const volume = (set: Parts['setting']) => {
+      const [d, r] = both({ ...(set ? { setting: set } : {}), rung: { check } });
+      return treatmentFields(d, r, DAY)[0]!.volumeLPerHa!;
+    };
+    // 17.667 L/min at 5.389 km/h over 4 m
+    expect(volume(undefined)).toBeCloseTo(491.7, 0);
+    // other pressure: nothing is measured of it, 0.6 × √(12/3) × 16 × 600 / (6 × 4)
+    expect(volume({ pressureBar: 12 })).toBeCloseTo(480, 0);
   });
   it('without a product or an area, what is known', () => {
     const [d, r] = both({});
