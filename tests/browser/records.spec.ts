@@ -27,6 +27,9 @@ test('a record is written, survives a reload half done, is amended, exported and
   await page.getByLabel('European Union').check();
   await page.getByRole('button', { name: /^Treatment record/ }).click();
   await expect(page.getByRole('heading', { name: 'New treatment record' })).toBeFocused();
+  // One record for each product of the demo's mix; this one is about the first.
+  await expect(page.getByRole('button', { name: 'Make 2 records, one for each product' })).toBeVisible();
+  await page.getByRole('button', { name: 'Remove product 2' }).click();
   await page.getByLabel('operator').fill('=1+1; "operator"');
   await page.getByLabel('EPPO code of the crop').fill('MABSD');
   await app.kept();

@@ -11,7 +11,12 @@ import { Records } from '../../src/workspace/records.svelte.ts';
 import { Workspace } from '../../src/workspace/workspace.svelte.ts';
 import demo from '../../demo-data/lower-bench.json';
 
-const open = (more: object = {}) => new Workspace({ ...(demo as unknown as Document), records: [], ...more });
+/** The demo with the block's own product alone. */
+const plain = (): Document => {
+  const d = demo as unknown as Document;
+  return { ...d, records: [], blocks: d.blocks.map((b) => ({ ...b, rungs: b.rungs.map(({ mix: _, ...rung }) => rung) })) };
+};
+const open = () => new Workspace(plain());
 const stored = new Map<string, string>();
 const storage = { getItem: (k: string) => stored.get(k) ?? null, setItem: (k: string, v: string) => void stored.set(k, v), removeItem: (k: string) => void stored.delete(k) };
 const NOON = new Date('2031-05-12T12:00:00Z');
@@ -147,7 +152,7 @@ describe('a draft', () => {
     const w = open();
     const r = records(w);
     r.begin('treatment');
-    const other = new Workspace({ ...(demo as unknown as Document), blocks: demo.blocks.slice(1) as unknown as Document['blocks'] });
+    const other = new Workspace({ ...plain(), blocks: plain().blocks.slice(1) });
     expect(records(other).draft).toBeNull();
     r.drop();
   });
