@@ -1,7 +1,19 @@
 import { sveltekit } from '@sveltejs/kit/vite';
 import { defineConfig } from 'vite';
 
+/** What every station stands on. Cut into many small files, as the bundler would by itself, it compresses worse. */
+const SPINE = [
+  String.raw`core/(quantity|working|sprayer|canopy|dose|air|weather|advice|setting)/`,
+  String.raw`words/(format|language|fill|names|naming|sentences|options|air)\.ts`,
+  String.raw`words/en/(english|findings|refusals|options|sprayer|strategies|differences|formulas|screen|section)\.ts`,
+  String.raw`workspace/(edits|history|workspace)\.`,
+  String.raw`ui/parts/(NumberField|Choice)\.`
+];
+
 export default defineConfig({
   plugins: [sveltekit()],
-  build: { assetsInlineLimit: 0 }
+  build: {
+    assetsInlineLimit: 0,
+    rolldownOptions: { output: { codeSplitting: { groups: [{ name: 'spine', test: new RegExp(`/src/(${SPINE.join('|')})`) }] } } }
+  }
 });
