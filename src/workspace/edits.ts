@@ -1,6 +1,8 @@
 import type { Canopy } from '#core/canopy/types.ts';
 import type { Block, Document, Rung } from '#core/setting/document.ts';
+import type { Option } from '#core/sprayer/options.ts';
 import type { NozzleSetting, Setting } from '#core/sprayer/types.ts';
+import { valueOf } from '#core/working/answer.ts';
 
 /** Pure edits of a document: each gives a new document and leaves the old one for undo. A value of `undefined` removes the field. */
 type Patch<T> = { readonly [K in keyof T]?: T[K] | undefined };
@@ -27,4 +29,16 @@ export function patchNozzles(rung: Rung, positions: readonly string[], patch: Pa
   const nozzles = new Map(rung.setting.nozzles?.map((n) => [n.position, n]));
   for (const position of positions) nozzles.set(position, patched<NozzleSetting>(nozzles.get(position) ?? { position }, patch));
   return patchSetting(rung, { nozzles: [...nozzles.values()] });
+}
+
+/** Takes an option into the setting: what it changes, and nothing else. */
+export function takeOption(rung: Rung, option: Option): Rung {
+  const speed = valueOf(option.speed);
+  const pressure = valueOf(option.pressure);
+  let next = patchSetting(rung, {
+    ...(option.kind === 'speed' && speed !== undefined ? { speedKmH: speed } : {}),
+    ...((option.kind === 'pressure' || option.kind === 'size') && pressure !== undefined ? { pressureBar: pressure } : {})
+  });
+  for (const c of option.sizes) next = patchNozzles(next, [c.position], { size: c.to });
+  return next;
 }

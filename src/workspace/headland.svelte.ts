@@ -1,10 +1,10 @@
 import { checkState } from '#core/check/check.ts';
-import type { CheckState, RoundState } from '#core/check/state.ts';
+import type { CheckState, Remedy, RoundState } from '#core/check/state.ts';
 import type { Check, Round } from '#core/check/types.ts';
 import type { Fitting } from '#core/fitting/types.ts';
 import type { Mix } from '#core/mix/types.ts';
 import { watchStore } from '#store/watch.ts';
-import { patched } from './edits.ts';
+import { patched, takeOption } from './edits.ts';
 import { Stopwatch } from './stopwatch.svelte.ts';
 import type { Workspace } from './workspace.svelte.ts';
 
@@ -48,6 +48,15 @@ export class Headland {
     this.workspace.editRung((r) => {
       const check = r.check ?? EMPTY;
       return { ...r, check: { ...check, rounds: [...check.rounds, this.begun(r.setting)] } };
+    });
+  }
+
+  /** Takes a remedy into the setting and begins the round that is to prove it: one step for undo. */
+  use({ option }: Remedy): void {
+    this.workspace.editRung((r) => {
+      const next = takeOption(r, option);
+      const check = r.check ?? EMPTY;
+      return { ...next, check: { ...check, rounds: [...check.rounds, this.begun(next.setting)] } };
     });
   }
 

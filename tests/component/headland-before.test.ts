@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { render } from 'vitest-browser-svelte';
 import type { Document } from '../../src/core/setting/document.ts';
 import { checkDocument } from '../../src/job/read.ts';
+import '../../src/words/headland/join.ts';
 import BeforeStep from '../../src/ui/headland/BeforeStep.svelte';
 import { Headland } from '../../src/workspace/headland.svelte.ts';
 import { Workspace } from '../../src/workspace/workspace.svelte.ts';
@@ -23,7 +24,7 @@ describe('before you start', () => {
     await press('Agitation works: fine');
     await expect.element(screen.getByText('2 of 13')).toBeVisible();
     await expect.element(screen.getByText('1 fault', { exact: true })).toBeVisible();
-    await expect.element(screen.getByText(/counts as output in the refill/)).toBeVisible();
+    await expect.element(screen.getByText(/counted as sprayed/)).toBeVisible();
   });
   it('is part of the document: it can be undone, and reads again', async () => {
     const { workspace, screen, press } = await step();

@@ -12,3 +12,9 @@ export function readTime(text: string): number {
   const found = /^(?:(\d+):(?=[0-5]?\d(?!\d)))?(\d+(?:[.,]\d*)?|[.,]\d+)$/.exec(text.trim());
   return found ? Number(found[1] ?? 0) * 60 + Number(found[2]!.replace(',', '.')) : NaN;
 }
+
+/** A time to plan by, in whole seconds, rounded up. */
+export function lasting(seconds: number, say: (minutes: number, seconds: number) => string): string {
+  const whole = Math.ceil(seconds - 1e-9);
+  return say(Math.floor(whole / 60), whole % 60);
+}
