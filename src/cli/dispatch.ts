@@ -5,6 +5,7 @@ import { EXIT, Stop, type Exit, type Streams, type Verb } from './exit.ts';
 const VERBS: Readonly<Record<string, () => Promise<{ readonly run: Verb }>>> = {
   advise: () => import('./verbs/advise.ts'),
   loads: () => import('./verbs/loads.ts'),
+  check: () => import('./verbs/check.ts'),
   table: () => import('./verbs/table.ts')
 };
 

@@ -17,7 +17,7 @@ const HUGE = 1e15;
 const isDose = (unit: Unit): boolean => unit.startsWith('kg') || unit.startsWith('Lprod');
 
 /** Readings that nobody takes to more than their usual decimals. */
-const COARSE: ReadonlySet<Unit> = new Set<Unit>(['%', 'deg', 'degC', 'K', 'rpm', 's', 's/100m', 'm/s', 'km/h']);
+const COARSE: ReadonlySet<Unit> = new Set<Unit>(['%', 'deg', 'degC', 'K', 'rpm', 's/100m', 'm/s', 'km/h']);
 
 /** Least digits that a figure keeps, whatever its usual decimals. */
 function leastDigits(size: number, unit: Unit, usual: number): number {

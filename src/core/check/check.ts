@@ -19,7 +19,7 @@ import { resultFindings } from './result-rules.ts';
 import { speedState } from './speed.ts';
 import { speedFindings } from './speed-rules.ts';
 import { standings } from './standing.ts';
-import type { CheckState, RoundState, Tolerance, TrailRow } from './state.ts';
+import type { CheckState, Outcome, RoundState, Tolerance, TrailRow } from './state.ts';
 import { toleranceOf } from './tolerance.ts';
 import type { Check, Round } from './types.ts';
 import { usedState } from './used.ts';
@@ -49,6 +49,7 @@ export function checkState(document: Document, result: Result, check: Check | un
     ...dueFindings(result.block, { ...result.rung, check }),
     ...walkFindings(check, walk),
     ...(current?.findings ?? []),
+    ...earlier(rounds, outcome, current),
     ...resultFindings(outcome, rounds, result, assumptions),
     ...(used?.findings ?? [])
   ];
@@ -66,6 +67,10 @@ export function checkState(document: Document, result: Result, check: Check | un
     assumptions: assumptions.used
   };
 }
+
+/** What was found about a speed that was timed in an earlier round and still counts. */
+const earlier = (rounds: readonly RoundState[], { speedRound }: Outcome, current: RoundState | null): Finding[] =>
+  speedRound === null || speedRound === current?.index ? [] : rounds[speedRound]!.findings.filter((f) => f.path === 'check.runs' || f.path === 'check.displayKmH');
 
 /** Two rules may see the same thing: it is said once. */
 const once = (findings: readonly Finding[]): Finding[] => {

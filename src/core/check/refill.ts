@@ -28,12 +28,12 @@ export function refillState({ refill }: Round, sprayer: SprayerState, speed: Mea
       ? volume
       : measured(derive(FLOW_FOR_VOLUME, { V: volume.value, v: speed.value, B: pass.width }), derive(VOLUME_ERROR, { EQ: volume.error, Ev: speed.error }));
     const V = isRefused(volume.value) ? sprayer.volume : volume.value;
-    return { refill, flow, volume, longEnough: derive(COURSE_LENGTH, { u, E, V, B: pass.width }), isLongEnough: enough(volume.error) };
+    return { refill, flow, volume, closeness: E, longEnough: derive(COURSE_LENGTH, { u, E, V, B: pass.width }), isLongEnough: enough(volume.error) };
   }
 
   const w = own(refill?.secondsError, 's', 'check.refill.secondsError', 'check.refill-seconds');
   const t = refill?.seconds === undefined ? null : given(refill.seconds, 's', 'measured', { path: 'check.refill.seconds' });
   const flow = litres && t ? measured(derive(JUG_FLOW, { U: litres, t }), derive(JUG_ERROR, { u, U: litres, w, t })) : unmeasured(noOutput());
   const Q = isRefused(flow.value) ? sprayer.flow : flow.value;
-  return { refill: refill ?? null, flow, volume: null, longEnough: derive(REFILL_TIME, { E, u, Q, w }), isLongEnough: enough(flow.error) };
+  return { refill: refill ?? null, flow, volume: null, closeness: E, longEnough: derive(REFILL_TIME, { E, u, Q, w }), isLongEnough: enough(flow.error) };
 }

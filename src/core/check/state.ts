@@ -89,7 +89,9 @@ export interface RefillState {
   readonly flow: Measured;
   /** Along a course, the volume itself; null on the spot. */
   readonly volume: Measured | null;
-  /** How long to spray for the wanted closeness: seconds on the spot, metres along a course; from the tables' flow before any was measured. */
+  /** How closely a refill is to tell the output, %. */
+  readonly closeness: Given;
+  /** How long to spray for that closeness: seconds on the spot, metres along a course; from the tables' flow before any was measured. */
   readonly longEnough: Answer;
   /** Null before it was measured. */
   readonly isLongEnough: boolean | null;

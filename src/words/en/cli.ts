@@ -7,6 +7,7 @@ rowtailor VERB ...
 
   advise FILE   the setting for each block and rung of a document, and what to do about it
   loads FILE    the tank loads of a treatment: water and product for each, order of mixing, hours
+  check FILE    the headland checks of a document: measured against wanted, and what to correct
   table FILE    canopy figures and strategies for a CSV table of blocks
 
 rowtailor VERB --help tells more of one verb.
