@@ -20,6 +20,7 @@ module.exports = {
     only('workspace', ['^src/core/', '^src/job/', '^src/store/', 'node_modules/svelte/'], 'The open job knows the engine, the reader and the ports.'),
     only('ui', ['^src/core/', '^src/job/(limits|problem)', '^src/section/', '^src/words/', '^src/workspace/', 'node_modules/svelte/'], 'Views know results, drawings, words and the workspace.'),
     only('cli', ['^src/core/', '^src/job/', '^src/words/', '^src/section/', '^src/store/', 'node_modules/(papaparse|tsx|@types)/', '^(node:)?[a-z_/]+$'], 'The command line knows no browser code.'),
+    only('service-worker', ['^\\$service-worker$'], 'The worker that keeps the page on the device knows the list of its files and nothing else.'),
     { name: 'routes-without-cli', severity: 'error', from: { path: '^src/routes/' }, to: { path: '^src/cli/' } }
   ],
   options: {

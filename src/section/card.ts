@@ -33,6 +33,7 @@ const BESIDE: Layout = { width: 1100, column: 400, row: 40, head: 44, foot: 40, 
 const UNDER: Layout = { width: 640, column: 300, row: 52, head: 300, foot: 10, beside: false };
 const LEAST_ROWS = 7;
 const DOT = 12;
+const CONE = 46;
 /** From the start of a line to its marker and to its words. */
 const TO_MARKER = 92;
 const TO_WORDS = 116;
@@ -69,7 +70,8 @@ export function cardScene(sprayer: SprayerState, words: CardWords, narrow = fals
 /** True to scale, as large as the room for the machine lets it be. */
 function frameOf({ machine, nozzles }: SprayerState, layout: Layout, height: number): Frame {
   const { width, column, head, foot, beside } = layout;
-  const room = beside ? width - 2 * column - 60 : width - 160;
+  // The cones at the sides need their room as well.
+  const room = (beside ? width - 2 * column : width) - 2 * CONE - 40;
   const top = beside ? head : 60;
   const groundY = beside ? height - foot : head - 52;
   const halfM = Math.max(machine.bodyWidthM / 2, ...nozzles.map((n) => n.position.offsetM), 0.3);
@@ -115,8 +117,6 @@ function marker(state: 'open' | 'off' | 'shut', x: number, y: number, colour: st
     mark('path', 'card-bars', { d: `M${left} ${px(y)}L${px(x)} ${top}M${left} ${bottom}L${right} ${top}M${px(x)} ${bottom}L${right} ${px(y)}` })
   ]);
 }
-
-const CONE = 46;
 
 /** A short cone where the nozzle points, so that a turned one is seen. */
 function cone(at: { readonly x: number; readonly y: number }, sign: -1 | 1, angleDeg: number): Mark {

@@ -1,5 +1,3 @@
-import type { Action } from 'svelte/action';
-
 interface Fit {
   readonly asSheet: boolean;
   readonly room: number;
@@ -13,7 +11,7 @@ const LEAST = 0.5;
 const STEP = 0.02;
 
 /** A sheet of paper has one size: the type gives way until everything is on it, and the picture of it fills the room on the screen. */
-export const fitted: Action<HTMLElement, Fit> = (sheet, first) => {
+export function fitted(sheet: HTMLElement, first: Fit): { update: (next: Fit) => void } {
   const fit = ({ asSheet, room }: Fit) => {
     sheet.style.setProperty('--shown-at', '1');
     for (let type = 1; type >= LEAST; type -= STEP) {
@@ -27,9 +25,9 @@ export const fitted: Action<HTMLElement, Fit> = (sheet, first) => {
   // Fonts may come after the first measuring.
   void document.fonts.ready.then(() => fit(last));
   return {
-    update(next) {
+    update: (next) => {
       last = next;
       fit(next);
     }
   };
-};
+}

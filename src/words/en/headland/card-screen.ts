@@ -10,6 +10,8 @@ export const cardScreen = {
   proof: {
     within: (date: string) => `Proven on the headland${date === '' ? '' : ` on ${date}`}`,
     off: (date: string) => `Measured${date === '' ? '' : ` on ${date}`}, and not what is wanted: set it again before spraying`,
+    scaled: (_date: string) => 'Measured with other nozzles open and scaled by their count: check again soon',
+    partial: (_date: string) => 'Not proven: the headland check lacks speed or output',
     stale: (_date: string) => 'Not proven: what was measured belongs to another setting',
     none: (_date: string) => 'Not proven: no headland check of this setting'
   },
@@ -43,8 +45,9 @@ export const cardScreen = {
   loads: 'Loads',
   loadColumns: { load: 'load', water: 'mix', product: 'product' },
   fullTank: 'full tank',
-  loadName: (n: string) => `load ${n}`,
-  loadsAlike: (n: string) => `each of ${n} loads`,
+  loadName: (number: string, _count: string) => `load ${number}`,
+  loadNames: (numbers: string, _count: string) => `each of loads ${numbers}`,
+  loadsAlike: (_numbers: string, count: string) => `each of ${count} loads`,
   area: (area: string) => `for ${area}`,
   noProduct: 'No label: write the product and its amount by hand, from the label.',
   noLoads: 'Loads unknown until the water is known.',
