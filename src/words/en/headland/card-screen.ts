@@ -24,7 +24,7 @@ export const cardScreen = {
   open: 'Nozzles open',
   of: (all: string) => `of ${all}`,
   seconds: (s: string, course: string) => `${s} s per ${course}`,
-  courses: { metric: ['100 m'], us: ['88 ft', '100 ft'] },
+  courses: { m100: '100 m', ft88: '88 ft', ft100: '100 ft' },
   wholeFlow: (flow: string) => `${flow}, all open nozzles`,
   gauge: 'while spraying',
   displayReads: (shown: string) => `tractor display then shows ${shown}`,
