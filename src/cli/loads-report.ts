@@ -1,9 +1,9 @@
 import type { Load, LoadProduct, LoadsState, PartnerState } from '#core/mix/state.ts';
-import type { UnitSystem } from '#core/quantity/units.ts';
+import { shown, type UnitSystem } from '#core/quantity/units.ts';
 import type { Result } from '#core/setting/result.ts';
 import { isRefused, valueOf, type Answer } from '#core/working/answer.ts';
 import { assumptionsUnder } from '#core/working/under.ts';
-import { actWord, assumptionWords, certaintyWord, DASH, findingSentence, formatAmount, formatNumber, formatShare, refusalSentence, severityWord } from '#words/index.ts';
+import { actWord, assumptionWords, certaintyWord, DASH, findingSentence, formatAmount, formatNumber, formatShare, formatUnit, refusalSentence, severityWord } from '#words/index.ts';
 import { formatHours } from '#words/hours.ts';
 import { cli } from '#words/en/cli.ts';
 import { mixCli as words } from '#words/en/headland/mix-cli.ts';
@@ -21,7 +21,7 @@ export function loadsReport(s: LoadsState, { block, rung, machine }: Result, sys
       ...section(words.headings.loads, loads(s, system)),
       ...section(words.headings.each, each(s, system)),
       ...s.partners.flatMap((p) => section(words.headings.product(p.label.name), product(p, system))),
-      ...section(words.headings.order, order(s, system)),
+      ...section(words.headings.order, order(s)),
       ...section(words.headings.rows, rows(s, system)),
       ...section(words.headings.work, work(s, system)),
       ...section(words.headings.rinse, rinse(s, system)),
@@ -88,7 +88,7 @@ function product(p: PartnerState, system: UnitSystem): string[] {
   ]);
 }
 
-function order(s: LoadsState, system: UnitSystem): string[] {
+function order(s: LoadsState): string[] {
   if (s.partners.length === 0) return [];
   const several = s.partners.length > 1;
   const lines = s.order.map((step) => {
@@ -100,7 +100,7 @@ function order(s: LoadsState, system: UnitSystem): string[] {
       case 'product':
         return (several ? mixText.order.product : mixText.order.one)(step.label.name, mixText.groups[step.group]);
       case 'fill-up':
-        return mixText.order['fill-up'](s.loads[0] ? amount(s.loads[0].fill, system) : DASH);
+        return mixText.order['fill-up'];
     }
   });
   return [...paragraph(mixText.labelFirst, INDENT), ...lines.flatMap((l, i) => paragraph(`${i + 1}  ${l}`, '   ')), ...mixText.orderNotes.flatMap((n) => paragraph(n, INDENT))];
@@ -110,7 +110,7 @@ function rows({ rows: r }: LoadsState, system: UnitSystem): string[] {
   if (!r) return [];
   return columns([
     [words.passes, String(r.passes.passes), ''],
-    [words.way, amount(r.way, system), ''],
+    [words.way, isRefused(r.way) ? DASH : `${formatNumber(shown(r.way.value, 'm', system), 0, system)} ${formatUnit('m', system)}`, ''],
     [words.onFaces, amount(r.mix, system), ''],
     ...(r.passes.spare > 0 ? [[words.spare, amount(r.spare, system), percent(r.spareShare)]] : [])
   ]);

@@ -120,6 +120,7 @@ export const DESCRIPTIONS: Readonly<Record<string, Readonly<Record<string, strin
     outerPasses: 'How the outer faces of the two outer rows are done. Default "one-sided".',
     turnSeconds: 'One turn on the headland.',
     fillMinutes: 'One load: drive, fill, mix, drive back.',
+    filled: 'Loads that are filled already, counted from the first.',
     usedL: 'Mix that was really used on the area.'
   },
   partners: { label: 'Id of the label.', orderedAmount: "What was bought or set aside, in the label's unit.", putIn: 'What really went into single loads.' },

@@ -72,7 +72,7 @@ export const RANGES = {
   fitting: { targetLPerHa: WATER, pressureMinBar: PRESSURE, pressureMaxBar: PRESSURE, speedMinKmH: SPEED, speedMaxKmH: SPEED, mostChanges: whole(0, 200) },
   stock: { count: whole(0, 10_000) },
   weights: { weight: range(0, 1000, '1') },
-  mix: { areaHa: range(0.001, 10_000, 'ha'), turnSeconds: range(0, 600, 's'), fillMinutes: range(0, 600, 'min'), usedL: range(0.1, 10_000_000, 'L') },
+  mix: { areaHa: range(0.001, 10_000, 'ha'), turnSeconds: range(0, 600, 's'), fillMinutes: range(0, 600, 'min'), filled: whole(0, 1000), usedL: range(0.1, 10_000_000, 'L') },
   partners: { orderedAmount: range(0.00001, 1_000_000, '1') },
   putIn: { load: whole(1, 1000), amount: range(0, 100_000, '1') },
   /** Both the places on the machine and what is set there. */

@@ -128,6 +128,7 @@ const mix = z.strictObject({
   outerPasses: maybe(z.enum(['one-sided', 'two-sided'])),
   turnSeconds: maybe(X.turnSeconds),
   fillMinutes: maybe(X.fillMinutes),
+  filled: maybe(X.filled),
   usedL: maybe(X.usedL)
 });
 

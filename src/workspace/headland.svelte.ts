@@ -2,6 +2,8 @@ import { checkState } from '#core/check/check.ts';
 import type { CheckState, Remedy, RoundState } from '#core/check/state.ts';
 import type { Check, Round } from '#core/check/types.ts';
 import type { Fitting } from '#core/fitting/types.ts';
+import { loadsState } from '#core/mix/loads.ts';
+import type { LoadsState } from '#core/mix/state.ts';
 import type { Mix } from '#core/mix/types.ts';
 import { watchStore } from '#store/watch.ts';
 import { patched, takeOption } from './edits.ts';
@@ -28,6 +30,12 @@ export class Headland {
   /** All that follows from it, with the empty round as the one in hand where none was begun. */
   readonly state: CheckState = $derived.by(() => checkState(this.workspace.document, this.workspace.result, { ...this.check, rounds: this.check.rounds.length > 0 ? this.check.rounds : [this.round] })!);
   readonly now: RoundState = $derived.by(() => this.state.current!);
+
+  /** Loads of the treatment, with what was measured of the setting where it holds. */
+  readonly loads: LoadsState = $derived.by(() => {
+    const { volume, speed } = this.state.outcome;
+    return loadsState(this.workspace.document, this.workspace.result, { volume: volume.value, speed: speed.value });
+  });
 
   editCheck(patch: Patch<Check>, gesture: string | null = null): void {
     this.workspace.editRung((r) => ({ ...r, check: patched(r.check ?? EMPTY, patch) }), gesture);

@@ -33,6 +33,8 @@ export interface Mix {
   readonly turnSeconds?: number;
   /** One load: drive to the water, fill, mix, drive back. */
   readonly fillMinutes?: number;
+  /** Loads that are filled already, counted from the first. */
+  readonly filled?: number;
   /** Mix that was really used on the area, once it is done. */
   readonly usedL?: number;
 }

@@ -40,7 +40,7 @@ export const mixText = {
     agitate: 'Agitation on, and left on until the tank is empty.',
     product: (name: string, group: string) => `${name} (${group}). Let it disperse wholly before the next.`,
     one: (name: string, group: string) => `${name} (${group}).`,
-    'fill-up': (mix: string) => `Fill up to ${mix} with water, and go and spray: do not let a mix stand.`
+    'fill-up': 'Fill up with water to what the load takes, then go and spray: do not let a mix stand.'
   },
   labelFirst: 'The order on the labels comes first; look for it on each. Where they say nothing, in this order:',
   orderNotes: [

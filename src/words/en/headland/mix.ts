@@ -21,7 +21,7 @@ export const MIX: Part = {
     'partner-above-water': '{product}: {volume} is above its label’s most water, {most}. Bring it down before mixing.',
     'partner-concentration-unknown': '{product}: its label allows {most} times the dilute strength, but no dilute water is known. Choose a strategy that names it, or ask the label’s holder.',
     'partner-too-concentrated': '{product}: the mix is {factor} times the dilute strength; its label allows {most}. Use more water.',
-    'factor-counted-once': '{product}: the rate per 100 L dilute times the concentration factor, {factor}, is {strength} of mix. The factor is in the amounts once; do not count it again.',
+    'factor-counted-once': '{product}: the label’s dilute rate times the concentration factor, {factor}, is {strength}. The factor is in the amounts once; do not count it again.',
     'partner-at-maximum': '{product}: the label’s maximum holds the dose at {dose}.',
     'rinse-passes-maximum': '{product}: the last {residual} hold {left} on top of the full amount. Sprayed out on treated rows that passes the label’s maximum: spray it where label and local law allow.',
     'stock-short': '{product}: {total} needed, {ordered} at hand: {off} short. Do not stretch the dose; treat less area.',
