@@ -6,6 +6,7 @@ const VERBS: Readonly<Record<string, () => Promise<{ readonly run: Verb }>>> = {
   advise: () => import('./verbs/advise.ts'),
   loads: () => import('./verbs/loads.ts'),
   check: () => import('./verbs/check.ts'),
+  fit: () => import('./verbs/fit.ts'),
   table: () => import('./verbs/table.ts')
 };
 

@@ -203,6 +203,9 @@ const largestInMiddle = (problem: FittingProblem, flows: readonly number[]): boo
     return side.some((i, k) => flows[i] === most && k >= Math.floor(side.length / 3) && k < Math.ceil((2 * side.length) / 3));
   });
 
+/** Is it about a published rule? */
+export const isRule = (f: Finding): boolean => f.code.startsWith('fitting-rule-');
+
 function findingsOf(problem: FittingProblem, row: FittingRow): Finding[] {
   const found: Finding[] = [];
   const far = row.nozzles.filter((n) => n.off !== null && Math.abs(n.off) > problem.positionTolerance);

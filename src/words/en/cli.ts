@@ -8,6 +8,7 @@ rowtailor VERB ...
   advise FILE   the setting for each block and rung of a document, and what to do about it
   loads FILE    the tank loads of a treatment: water and product for each, order of mixing, hours
   check FILE    the headland checks of a document: measured against wanted, and what to correct
+  fit FILE      nozzle sizes, pressure and speed for each block and rung of a document
   table FILE    canopy figures and strategies for a CSV table of blocks
 
 rowtailor VERB --help tells more of one verb.
@@ -46,6 +47,26 @@ hectare is the measured one where a headland check in the document holds for the
 Exit codes
   0  done
   1  the file was refused, or the loads could not be worked out from it
+  2  wrong usage, or no such block or rung
+  3  the file cannot be read, or is no JSON
+`,
+  fit: `rowtailor fit FILE [--block ID] [--rung ID] [--units metric|us] [--json]
+
+Fits nozzle sizes to every rung of a document, in the order of the file; FILE - reads standard input. All combinations are
+searched; the list holds those that no other beats on nozzles changed, profile match and keeping the present speed.
+What is wanted stands in the rung's "fitting": sizes to choose from, target, weights, pressures, speeds, droplet classes,
+left and right alike, most changes. All of it may be left out.
+
+  --block ID    only the block with this id
+  --rung ID     only the rungs with this id
+  --units       metric (default) or us; for the text alone
+  --json        the whole list, its figures with their working, in the engine's units:
+                {"format": "rowtailor-fitting", "version": 1, "fittings": [...]}, one per rung
+  -h, --help    this text
+
+Exit codes
+  0  done
+  1  the file was refused, or nothing fits in some rung
   2  wrong usage, or no such block or rung
   3  the file cannot be read, or is no JSON
 `,

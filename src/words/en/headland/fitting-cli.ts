@@ -1,0 +1,26 @@
+/** Labels of `rowtailor fit`. */
+export const fittingCli = {
+  headings: { task: 'To be reached', list: 'Fittings that no other beats on nozzles changed, match and keeping the speed', sizes: 'Sizes by position, with the flow wanted at the present speed', byHand: 'For comparison', findings: 'What to know of those with a name', rules: 'Published rules: reported, not forced', need: 'To have at hand' },
+  target: 'application volume',
+  atSpeed: 'at the present speed',
+  weights: 'weights',
+  open: 'open nozzles',
+  looked: 'combinations looked at',
+  pressures: 'pressures allowed',
+  speeds: 'speeds allowed',
+  mirrored: 'left and right alike',
+  columns: { name: '', changed: 'changed', match: 'match', pressure: 'pressure', speed: 'speed', flow: 'flow', volume: 'volume', top: 'upper half', worst: 'farthest off', buy: 'to buy', drops: 'drops' },
+  position: 'nozzle',
+  weight: 'weight',
+  wanted: 'wanted',
+  now: 'now',
+  row: (n: number) => `(${n})`,
+  power: (log: number) => (log < 6 ? String(Math.round(10 ** log)) : `about 10^${log.toFixed(1)}`),
+  byHand: (match: string, pressure: string, changes: number) => `The nearest size for each position by itself: match ${match} at ${pressure}, ${changes} nozzles changed.`,
+  byHandUnfit: 'The nearest size for each position by itself does not fit at any allowed pressure and speed.',
+  metBy: (rows: string) => `met by ${rows}`,
+  metByNone: 'met by none',
+  otherwise: 'meant for other machines or trees',
+  yes: 'yes',
+  no: 'no'
+} as const;
