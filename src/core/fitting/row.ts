@@ -144,7 +144,7 @@ export function rowOf(problem: FittingProblem, chosen: readonly number[], { spee
   const needs = needsOf(problem, chosen);
   const topShare = upperShare(problem, flows);
   const rules = ruleReports(problem, topShare, largestInMiddle(problem, flows));
-  const worst = nozzles.reduce<FittingRow['worst']>((w, n) => (n.off !== null && Math.abs(n.off) > Math.abs(w?.off ?? 0) ? { position: n.position, off: n.off } : w), null);
+  const worst = nozzles.reduce<FittingRow['worst']>((w, n) => (n.off !== null && Math.abs(n.off) > Math.abs(w?.off ?? 1e-6) ? { position: n.position, off: n.off } : w), null);
   const row: FittingRow = {
     names: [],
     nozzles,
