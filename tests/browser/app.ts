@@ -105,7 +105,7 @@ export class App {
   }
   /** Waits until the last change is kept. */
   async kept(): Promise<void> {
-    await expect(this.page.getByRole('status')).toHaveText('kept on this device');
+    await expect(this.page.getByRole('banner').getByRole('status')).toHaveText('kept on this device');
   }
 
   /** Middle of something, in the window. */

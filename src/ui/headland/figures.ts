@@ -29,5 +29,6 @@ export function signed(answer: Answer | null): string {
   const v = valueOf(answer);
   if (v === undefined) return DASH;
   const text = formatNumber(Math.abs(v), Math.abs(v) < 9.95 ? 1 : 0);
+  if (Number(text) === 0) return '0\u00a0%';
   return `${v < 0 ? '−' : '+'}${text}\u00a0%`;
 }
