@@ -51,6 +51,7 @@ const REFUSALS: Part['refusals'] = {
 
 const FIELDS: Part['fields'] = {
   'setting.sizes': 'nozzle sizes',
+  'setting.nozzles': 'open nozzles',
   'check.runs': 'speed runs',
   'check.runs.distanceM': 'distance',
   'check.runs.seconds': 'time',
