@@ -2,7 +2,7 @@ import { ALL_FIELDS } from '#core/record/fields.ts';
 import type { Ask } from '#core/record/rules.ts';
 import { display, shown, type UnitSystem } from '#core/quantity/units.ts';
 import { recordWords } from '../en/headland/record.ts';
-import { formatUnit } from '../format.ts';
+import { formatAmount } from '../format.ts';
 import { language, look } from '../language.ts';
 
 /** Digits of a recorded number that are shown: as many as a prefilled one is kept with. */
@@ -18,12 +18,12 @@ export function recordValue(field: string, value: string | number, system: UnitS
   if (shape?.kind !== 'number') return String(value);
   const there = Number(shown(value, shape.unit, system).toPrecision(DIGITS));
   const text = String(there).replace('-', '−').replace('.', language().decimalMark);
-  const unit = formatUnit(shape.unit, system);
+  const unit = display(shape.unit, system).symbol;
   return unit === '' ? text : `${text}\u00a0${unit.replaceAll(' ', '\u00a0')}`;
 }
 
-/** Symbol beside a field to type in; for those without a unit, none. */
-export const recordUnit = (field: string, system: UnitSystem): string => {
+/** The same for a title, where a figure for the eye is enough. */
+export function recordGlance(field: string, value: string | number, system: UnitSystem): string {
   const shape = look(ALL_FIELDS, field);
-  return shape?.kind === 'number' ? display(shape.unit, system).symbol : '';
-};
+  return typeof value === 'number' && shape?.kind === 'number' ? formatAmount(value, shape.unit, system) : recordValue(field, value, system);
+}

@@ -3,7 +3,7 @@ export const recordScreen = {
   intro: 'What was done is written down here and stays: a record is never changed or taken away, and undo leaves it alone. What was wrong is put right by an amendment, which shows what was said before.',
   make: { calibration: 'Calibration record', treatment: 'Treatment record' },
   makeHint: { calibration: 'from the headland check', treatment: 'from the setting and the mix' },
-  lists: 'Look through treatment records with the lists of',
+  lists: 'Look through treatments with the lists of',
   listOf: (name: string) => `Asked for: ${name}`,
   tally: (there: number, all: number) => `${there} of ${all} there`,
   there: 'there',
