@@ -28,7 +28,14 @@ interface Outside {
 
 /** The records of the open document, and the one that is being written. */
 export class Records {
-  draft = $state.raw<Draft | null>(null);
+  private held = $state.raw<Draft | null>(null);
+  /** The one being written, while its block and the record that it amends are in the document, which may be opened after the draft was found. */
+  readonly draft: Draft | null = $derived.by(() => {
+    const { held } = this;
+    const { blocks, records = [] } = this.workspace.document;
+    if (!held || !blocks.some((b) => b.id === held.block)) return null;
+    return held.amends === undefined || records.some((r) => r.id === held.amends) ? held : null;
+  });
   readonly threads: readonly Thread[] = $derived.by(() => threads(this.workspace.document.records ?? []));
   /** Those of the block in view. */
   readonly ofBlock: readonly Thread[] = $derived.by(() => this.threads.filter((t) => t.standing.block === this.workspace.block.id));
@@ -38,7 +45,7 @@ export class Records {
     private readonly workspace: Workspace,
     private readonly outside: Outside
   ) {
-    this.draft = this.kept();
+    this.held = this.kept();
   }
 
   choose(rules: ChosenRules, on: boolean): void {
@@ -137,16 +144,13 @@ export class Records {
 
   private kept(): Draft | null {
     try {
-      const draft = readDraft(this.outside.storage?.getItem(KEY) ?? null);
-      if (!draft || !this.workspace.document.blocks.some((b) => b.id === draft.block)) return null;
-      const amends = draft.amends === undefined || this.workspace.document.records?.some((r) => r.id === draft.amends);
-      return amends ? draft : null;
+      return readDraft(this.outside.storage?.getItem(KEY) ?? null);
     } catch {
       return null;
     }
   }
   private keep(draft: Draft | null): void {
-    this.draft = draft;
+    this.held = draft;
     try {
       if (draft) this.outside.storage?.setItem(KEY, JSON.stringify(draft));
       else this.outside.storage?.removeItem(KEY);
