@@ -43,7 +43,7 @@ export const mixScreen = {
   filled: 'filled',
   markFilled: (n: number) => `Load ${n} filled`,
   putInOf: (n: number, name: string) => `put into load ${n}, ${name}`,
-  more: (n: number) => `${n} more loads`,
+  more: (n: number) => (n === 1 ? '1 more load comes up as these are filled' : `${n} more loads come up as these are filled`),
 
   work: 'Work',
   parts: { spraying: 'spraying', outer: 'outer passes', turning: 'turning', filling: 'filling' },
