@@ -188,7 +188,7 @@ export const checkScreen = {
     remedies: (target: string) => `Three ways to ${target}`,
     firstReplace: (nozzles: string) => `Put right first: ${nozzles}. No pressure and no speed makes up for a bad nozzle.`,
     shortcutTitle: 'Why not pressure in proportion?',
-    shortcut: (ratio: string, off: string) => `The flow has to change by × ${ratio}. Pressure changed by × ${ratio} would leave the flow ${off} off, because flow goes with the square root of pressure: the pressure has to change by the square of it.`,
+    shortcut: (ratio: string, off: string) => `The flow has to change by × ${ratio}. Pressure changed by × ${ratio} would leave the flow off by ${off}, because flow goes with the square root of pressure: the pressure has to change by the square of it.`,
     trail: 'Rounds',
     again: 'Check again: new round',
     full: 'This check holds 50 rounds. Undo or clear some first.',
