@@ -21,13 +21,15 @@ export function remediesFor(now: SprayerState, outcome: Outcome, catches: Catche
   const ratio = derive(FLOW_RATIO, { Q2: needed, Q1: flow.value });
   const gap = isRefused(ratio) ? NaN : 100 * Math.abs(ratio.value - 1);
   const reach = gap <= assumptions.take('check.fine-gap').value ? 'fine' : gap <= assumptions.take('check.moderate-gap').value ? 'moderate' : 'large';
-  const firstReplace = catches && ['one-low', 'one-high', 'hidden-pair', 'several-bad'].includes(catches.diagnosis) ? catches.bad : [];
+  const firstReplace = !catches ? [] : catches.diagnosis === 'worn-set' ? catches.nozzles.map((n) => n.nozzle.position.id) : catches.bad;
+  // Neither nozzles nor one side are put right by what moves all of them.
+  const first = firstReplace.length > 0 || catches?.diagnosis === 'sides-differ';
 
   const machine = asMeasured(now, speed.value, flow.value, flow.value.value / now.flow.value, pass);
   const options = optionsFor(machine, wanted, pass);
   const row = (kind: Remedy['kind'], own: Remedy['reach']): Remedy => {
     const option: Option = options.find((o) => o.kind === kind)!;
-    return { kind, reach: own, option, airChange: derive(AIR_CHANGE, { v1: speed.value, v2: option.speed }), suits: option.feasible && own === reach && firstReplace.length === 0 };
+    return { kind, reach: own, option, airChange: derive(AIR_CHANGE, { v1: speed.value, v2: option.speed }), suits: option.feasible && own === reach && !first };
   };
   return { target: wanted, ratio, rows: [row('size', 'large'), row('speed', 'moderate'), row('pressure', 'fine')], shortcutError: derive(SHORTCUT_ERROR, { r: ratio }), firstReplace };
 }

@@ -231,7 +231,7 @@ export interface Remedy {
   readonly option: Option;
   /** Air per metre of row against now, %. */
   readonly airChange: Answer;
-  /** Possible, and of the reach that this gap asks for. */
+  /** Possible, of the reach that this gap asks for, and nothing has to be put right first. */
   readonly suits: boolean;
 }
 
@@ -242,7 +242,7 @@ export interface Remedies {
   readonly rows: readonly Remedy[];
   /** Flow error, %, that changing the pressure in proportion would leave in this case: a teaching line, never a setting. */
   readonly shortcutError: Answer;
-  /** Nozzles to be put right first: pressure must not cover them up. */
+  /** Nozzles to be put right first, the whole set where it is worn: pressure must not cover them up. */
   readonly firstReplace: readonly string[];
 }
 

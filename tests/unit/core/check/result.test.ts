@@ -150,6 +150,18 @@ describe('remedies', () => {
     expect(r.firstReplace).toEqual(['L3']);
     expect(r.rows.some((x) => x.suits)).toBe(false);
   });
+  test('a worn set and sides that differ are put right first as well', () => {
+    const worn = remedies(480, { runs, catches: minute(1.26), gauges: { readBar: 10, masterBar: 10 } });
+    expect(worn.firstReplace.length).toBe(16);
+    expect(worn.rows.some((x) => x.suits)).toBe(false);
+    const uneven = remedies(410, { runs, catches: minute(1.03, Object.fromEntries([1, 2, 3, 4, 5, 6, 7, 8].map((n) => [`R${n}`, 1.16]))) });
+    expect(uneven.rows.some((x) => x.suits)).toBe(false);
+  });
+  test('all low alike is a matter of pressure', () => {
+    const low = remedies(410, { runs, catches: minute(0.96) });
+    expect(low.firstReplace).toEqual([]);
+    expect(low.rows.filter((x) => x.suits).map((x) => x.kind)).toEqual(['pressure']);
+  });
   test('outside the machine’s range it is not possible, and says why', () => {
     const { option, suits } = row(1000, 'speed');
     expect(suits).toBe(false);
