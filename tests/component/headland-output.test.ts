@@ -142,6 +142,18 @@ describe('catch', () => {
     ]);
     expect(headland.round.catchS).toBe(90);
   });
+  it('on the way to another time of all, a time of its own is not swept along', async () => {
+    const { screen, field, jug, headland, workspace } = await step();
+    await jug('L1').fill('653');
+    await jug('L2').fill('327');
+    await screen.getByRole('button', { name: 'L2 held for 60 s; own time' }).click();
+    await field('L2 held for').fill('30');
+    await field('jug held for').click();
+    await userEvent.keyboard('300');
+    expect(headland.round.catches?.map((c) => c.seconds)).toEqual([300, 30]);
+    workspace.undo();
+    expect(headland.round.catches?.map((c) => c.seconds)).toEqual([60, 30]);
+  });
   it('litres and millilitres are the same jug', async () => {
     const { screen, jug, headland } = await step();
     await jug('L1').fill('1310');

@@ -61,8 +61,7 @@ export const checkScreen = {
     elsewhere: (where: string) => `The stopwatch is running for ${where}.`,
     what: { run: 'a speed run', refill: 'the refill', jug: 'a jug' },
     stopIt: 'Give that time up',
-    notCounted: (time: string, least: string, most: string) => `The stopwatch ran ${time}: only ${least} to ${most} counts, so nothing was added. Start again.`,
-    started: 'Stopwatch started.'
+    notCounted: (time: string, least: string, most: string) => `The stopwatch ran ${time}: only ${least} to ${most} counts, so nothing was added. Start again.`
   },
 
   speed: {
@@ -222,7 +221,6 @@ export const checkScreen = {
   stale: {
     stale: 'The setting was changed since this test.',
     scaled: 'Other nozzles are open than in this test; all being alike, the flow is taken over by their count.',
-    holds: '',
     changed: (what: string) => `Changed: ${what}. What was measured stays with the setting that it was made with.`,
     again: 'New round with the present setting'
   }
