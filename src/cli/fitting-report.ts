@@ -3,13 +3,22 @@ import type { FittingList } from '#core/fitting/fit.ts';
 import type { FittingProblem } from '#core/fitting/problem.ts';
 import { isRule, planSpeed, wantedFlow, type FittingRow } from '#core/fitting/row.ts';
 import type { Unit, UnitSystem } from '#core/quantity/units.ts';
+import type { Result } from '#core/setting/result.ts';
+import type { Refused } from '#core/working/answer.ts';
 import { certaintyWord, colourWord, DASH, dropletWord, findingSentence, formatAmount, formatNumber, formatRange, refusalSentence, severityWord, sourceLine } from '#words/index.ts';
 import { cli } from '#words/en/cli.ts';
 import { fittingCli as words } from '#words/en/headland/fitting-cli.ts';
 import { fittingWords } from '#words/en/headland/fitting-words.ts';
 import { columns, INDENT, paragraph, section } from './layout.ts';
 import { title } from './report.ts';
-import type { Fitted } from './verbs/fit.ts';
+
+/** The fitting of one rung: its task, and what the search found, or why not. */
+export interface Fitted {
+  readonly result: Result;
+  /** None where the task itself was refused. */
+  readonly problem: FittingProblem | null;
+  readonly list: FittingList | Refused;
+}
 
 /** The short list of one rung as text for a terminal. */
 export function fittingReport({ result, problem, list }: Fitted, system: UnitSystem): string {

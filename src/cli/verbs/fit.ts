@@ -1,22 +1,14 @@
 import { figuresOf } from '#core/fitting/figures.ts';
-import { fit, type FittingList } from '#core/fitting/fit.ts';
-import { fittingProblem, type FittingProblem } from '#core/fitting/problem.ts';
-import type { Result } from '#core/setting/result.ts';
-import { isRefused, type Refused } from '#core/working/answer.ts';
+import { fit } from '#core/fitting/fit.ts';
+import { fittingProblem } from '#core/fitting/problem.ts';
 import { plain } from '#core/working/plain.ts';
 import { USAGE } from '#words/en/cli.ts';
 import '#words/headland/join.ts';
 import { complain } from '../complain.ts';
 import { EXIT, type Verb } from '../exit.ts';
-import { fittingReport } from '../fitting-report.ts';
+import { fittingReport, type Fitted } from '../fitting-report.ts';
 import { rungsOf } from '../rungs.ts';
 import { wished } from '../wish.ts';
-
-export interface Fitted {
-  readonly result: Result;
-  readonly problem: FittingProblem | null;
-  readonly list: FittingList | Refused;
-}
 
 /** Prints the short list of fittings for the wanted blocks and rungs; see `USAGE.fit`. */
 export const run: Verb = async (args, streams) => {
@@ -39,7 +31,7 @@ const jsonText = (fitted: readonly Fitted[]): string =>
 
 function one({ result: { block, rung, machine }, problem, list }: Fitted) {
   const head = { block: { id: block.id, name: block.name }, rung: { id: rung.id, name: rung.name }, machine: { id: machine.id, name: machine.name }, wish: rung.fitting ?? {} };
-  if (!problem || 'kind' in list) return plain({ ...head, list: isRefusal(list) ? list : null });
+  if (!problem || 'kind' in list) return plain({ ...head, list });
   const { targetLPerHa, widthM, specificGravity, speed, pressure, weighting, mirrored, mostChanges } = problem;
   const sizes = problem.sizes.map((s) => ({ table: s.table.id, size: s.size.id, colour: s.size.colour, offered: s.offered, count: s.count }));
   return plain({
@@ -48,5 +40,3 @@ function one({ result: { block, rung, machine }, problem, list }: Fitted) {
     list: { ...list, rows: list.rows.map((row) => ({ ...row, figures: figuresOf(problem, row) })) }
   });
 }
-
-const isRefusal = (list: FittingList | Refused): list is Refused => 'kind' in list && isRefused(list);
