@@ -30,7 +30,7 @@ interface Layout {
   readonly beside: boolean;
 }
 const BESIDE: Layout = { width: 1100, column: 400, row: 40, head: 44, foot: 40, beside: true };
-const UNDER: Layout = { width: 640, column: 300, row: 52, head: 300, foot: 10, beside: false };
+const UNDER: Layout = { width: 640, column: 300, row: 62, head: 300, foot: 10, beside: false };
 const LEAST_ROWS = 7;
 const DOT = 12;
 const CONE = 46;
@@ -91,7 +91,7 @@ function nozzleMarks(n: NozzleState, y: number, sign: -1 | 1, frame: Frame, layo
   // Beside the machine one line holds it all, under it a second line does. A leader begins about where the words end: there is no font here to measure.
   const size = short(said, MOST_CHARACTERS.size);
   const beyond = TO_WORDS + 17 * size.length + 8;
-  const place = layout.beside ? { size: 10, x: beyond, y: 9 } : { size: more === '' ? 10 : 0, x: TO_WORDS, y: 22 };
+  const place = layout.beside ? { size: 10, x: beyond, y: 9 } : { size: more === '' ? 10 : -3, x: TO_WORDS, y: 25 };
   return [
     group(`card-nozzle ${state}`, [
       ...(layout.beside ? [line('card-leader', sign < 0 ? start + beyond + 13 * short(more, MOST_CHARACTERS.more).length + 8 : start - 14, y, at.x, at.y)] : []),

@@ -5,7 +5,7 @@ export const headlandScreen = {
     speed: 'Speed',
     output: 'Output',
     result: 'Result',
-    fitting: 'Nozzles',
+    fitting: 'Nozzle fitting',
     loads: 'Loads',
     record: 'Record',
     card: 'Cab card'

@@ -1,0 +1,84 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
+import { expect } from './app.ts';
+
+const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+
+/** No barrier that a machine can find, by WCAG 2.2 AA; with `enhanced`, contrast of 7 : 1 as well. */
+export async function clean(page: Page, where: string, enhanced = false): Promise<void> {
+  const rules = enhanced ? { 'color-contrast-enhanced': { enabled: true } } : {};
+  const { violations } = await new AxeBuilder({ page }).options({ rules }).withTags(enhanced ? [...TAGS, 'wcag2aaa'] : TAGS).analyze();
+  const counted = violations.filter((v) => !v.tags.includes('wcag2aaa') || v.id === 'color-contrast-enhanced');
+  expect.soft(counted.map((v) => `${where}: ${v.id}: ${v.nodes.map((n) => `${n.target.join(' ')} ${n.any[0]?.message ?? ''}`).join('\n')}`)).toEqual([]);
+}
+
+/** What makes the page wider than its window: nothing, or the innermost elements that stick out. */
+export const wide = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const most = document.documentElement.clientWidth;
+    if (document.documentElement.scrollWidth <= most) return [];
+    // What lies in a box that scrolls by itself is reached there.
+    const scrolled = (e: Element) => { for (let a: Element | null = e.parentElement; a; a = a.parentElement) if (['auto', 'scroll'].includes(getComputedStyle(a).overflowX) && a !== document.body) return true; return false; };
+    const out = [...document.body.querySelectorAll('*')].filter((e) => e.getBoundingClientRect().right > most + 0.5 && !scrolled(e));
+    const named = out.filter((e) => !out.some((o) => o !== e && e.contains(o))).map((e) => `${e.tagName.toLowerCase()}.${(e.getAttribute('class') ?? '').replace(/ ?svelte-\w+/g, '')} in ${e.parentElement?.tagName.toLowerCase()}.${(e.parentElement?.getAttribute('class') ?? '').replace(/ ?svelte-\w+/g, '')} “${e.textContent?.trim().slice(0, 30)}”`);
+    return named.length > 0 ? named : [`the page is ${document.documentElement.scrollWidth} px wide in a window of ${most} px`];
+  });
+
+/** Whatever can be pressed inside `root` and is smaller than `least` px either way; words in a sentence may be as high as the sentence. */
+export const small = (page: Page, root: string, least: number): Promise<string[]> =>
+  page.locator(`${root} :is(button, select, summary, a[href], input, textarea, label:has(input[type=checkbox], input[type=radio])):visible`).evaluateAll(
+    (all, least) =>
+      all.flatMap((e) => {
+        if (getComputedStyle(e).display === 'inline' && e.matches('a, summary')) return [];
+        // A box is pressed wherever its frame or its label is.
+        const tick = e.matches('input[type=checkbox], input[type=radio]');
+        if (tick && e.closest('label')) return [];
+        const target = e.matches('input, textarea') && !tick ? (e.closest('.box') ?? e) : e;
+        const { width, height } = target.getBoundingClientRect();
+        return Math.min(width, height) < least - 0.5 ? [`${e.tagName.toLowerCase()} ${e.getAttribute('aria-label') ?? e.id ?? ''} ${e.textContent?.trim().slice(0, 30)}: ${Math.round(width)}×${Math.round(height)}`] : [];
+      }),
+    least
+  );
+
+/** Words inside `root` that are cut, stick out of the window, or lie on other words. */
+export const crowded = (page: Page, root: string): Promise<string[]> =>
+  page.evaluate((selector) => {
+    const out: string[] = [];
+    const top = document.querySelector(selector)!;
+    const seen = (e: Element) => e.checkVisibility({ visibilityProperty: true, opacityProperty: true }) && !e.closest('.sr');
+    /** A table that is wider than a phone scrolls in its own box. */
+    const scrolled = (e: Element) => { for (let a: Element | null = e; a; a = a.parentElement) if (['auto', 'scroll'].includes(getComputedStyle(a).overflowX)) return true; return false; };
+    const pieces: { text: string; box: DOMRect; of: Element }[] = [];
+    const walker = document.createTreeWalker(top, NodeFilter.SHOW_TEXT);
+    for (let n = walker.nextNode(); n; n = walker.nextNode()) {
+      const e = n.parentElement!;
+      if (!n.textContent!.trim() || e.closest('option, style, title') || !seen(e)) continue;
+      const range = document.createRange();
+      range.selectNodeContents(n);
+      for (const box of range.getClientRects()) if (box.width > 0) pieces.push({ text: n.textContent!.trim().slice(0, 40), box, of: e });
+      // Cut by a box of its own or one around it.
+      const whole = range.getBoundingClientRect();
+      for (let a: Element | null = e; a && a !== top; a = a.parentElement) {
+        const style = getComputedStyle(a);
+        if (style.overflowX === 'visible' && style.overflowY === 'visible') continue;
+        if (style.overflowX === 'auto' || style.overflowX === 'scroll') break;
+        const b = a.getBoundingClientRect();
+        if (whole.right > b.right + 1 || whole.left < b.left - 1 || whole.bottom > b.bottom + 2 || whole.top < b.top - 2) out.push(`cut: ${n.textContent!.trim().slice(0, 40)}`);
+      }
+    }
+    for (const select of top.querySelectorAll('select')) {
+      if (!seen(select)) continue;
+      if (select.scrollWidth > select.clientWidth + 1) out.push(`cut: ${select.selectedOptions[0]?.textContent}`);
+    }
+    for (const [i, a] of pieces.entries()) {
+      if (!scrolled(a.of) && (a.box.left < -1 || a.box.right > document.documentElement.clientWidth + 1)) out.push(`sticks out: ${a.text}`);
+      for (const b of pieces.slice(i + 1)) {
+        if (a.of === b.of) continue;
+        const x = Math.min(a.box.right, b.box.right) - Math.max(a.box.left, b.box.left);
+        const y = Math.min(a.box.bottom, b.box.bottom) - Math.max(a.box.top, b.box.top);
+        // Line boxes of neighbouring lines share a little of their height.
+        if (x > 1.5 && y > Math.min(a.box.height, b.box.height) * 0.35) out.push(`“${a.text}” on “${b.text}”`);
+      }
+    }
+    return out;
+  }, root);
