@@ -8,7 +8,9 @@ import { group, label, line, mark, px, type Mark, type Scene } from './scene.ts'
 export interface CardWords {
   readonly left: string;
   readonly right: string;
+  /** Where one looks from, and what left and right mean. */
   readonly behind: string;
+  readonly facing: string;
   readonly shut: string;
   /** Open, but on a side that does not spray in this way of driving. */
   readonly sideOff: string;
@@ -58,7 +60,7 @@ export function cardScene(sprayer: SprayerState, words: CardWords, narrow = fals
   const marks: Mark[] = [
     label('card-side', 0, nameY, words.left),
     label('card-side', width - layout.column, nameY, words.right),
-    label('card-behind', width / 2, beside ? height - 6 : 24, words.behind, { 'text-anchor': 'middle' }),
+    ...(beside ? [`${words.behind} ${words.facing}`] : [words.behind, words.facing]).map((text, i) => label('card-behind', width / 2, beside ? height - 6 : 22 + i * 25, text, { 'text-anchor': 'middle' })),
     line('card-ground', width / 2 - 150, frame.groundY, width / 2 + 150, frame.groundY),
     silhouette(machine.outlet, machine.bodyWidthM, Math.min(...nozzles.map((n) => n.position.offsetM)), frame),
     ...lines(left, -1),

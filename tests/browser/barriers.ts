@@ -75,9 +75,10 @@ export const crowded = (page: Page, root: string): Promise<string[]> =>
       for (const b of pieces.slice(i + 1)) {
         if (a.of === b.of) continue;
         const x = Math.min(a.box.right, b.box.right) - Math.max(a.box.left, b.box.left);
-        const y = Math.min(a.box.bottom, b.box.bottom) - Math.max(a.box.top, b.box.top);
-        // Line boxes of neighbouring lines share a little of their height.
-        if (x > 1.5 && y > Math.min(a.box.height, b.box.height) * 0.35) out.push(`“${a.text}” on “${b.text}”`);
+        // A font's box is higher than its letters: a fifth of it above and below is empty.
+        const [inA, inB] = [a.box.height / 5, b.box.height / 5];
+        const y = Math.min(a.box.bottom - inA, b.box.bottom - inB) - Math.max(a.box.top + inA, b.box.top + inB);
+        if (x > 1.5 && y > 1.5) out.push(`“${a.text}” on “${b.text}”`);
       }
     }
     return out;

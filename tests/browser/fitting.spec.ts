@@ -6,7 +6,7 @@ const card = (page: import('@playwright/test').Page, name: string | RegExp) => p
 
 test('from the demo block to a setting: narrow the sizes, read the list, use one, undo it', async ({ app, page }) => {
   await page.goto('#headland/fitting');
-  await expect(page.getByRole('heading', { name: 'Nozzles', exact: true })).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'Nozzle fitting', exact: true })).toBeVisible();
   const none = card(page, 'No change of nozzles');
   const best = card(page, 'Best match');
   await expect(best).toBeVisible();

@@ -10,7 +10,8 @@ import { machineA, result } from '../support/sample.ts';
 const words: CardWords = {
   left: 'LEFT',
   right: 'RIGHT',
-  behind: 'from behind',
+  behind: 'from behind,',
+  facing: 'as facing forward',
   shut: 'SHUT',
   sideOff: 'SIDE OFF',
   noSize: 'no size',

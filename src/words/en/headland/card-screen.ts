@@ -31,7 +31,8 @@ export const cardScreen = {
   diagram: {
     left: 'LEFT',
     right: 'RIGHT',
-    behind: 'Seen from behind the machine; left and right as when facing forward',
+    behind: 'Seen from behind the machine;',
+    facing: 'left and right as when facing forward',
     shut: 'SHUT',
     sideOff: 'SIDE OFF',
     noSize: 'size unknown',

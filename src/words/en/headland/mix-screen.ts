@@ -1,6 +1,6 @@
 /** Labels of the Loads step, in English. */
 export const mixScreen = {
-  title: 'Loads',
+  title: 'Loads to fill',
   answer: (count: string, amount: string) => `${count} × ${amount}`,
   last: (amount: string) => `and a last one of ${amount}`,
   each: { one: (area: string) => `for ${area}`, many: (area: string) => `each ${area}` },
