@@ -17,15 +17,21 @@ test('loaded once, it opens with no signal, goes to every step, and keeps what i
   await app.kept();
 
   await page.getByRole('link', { name: 'Headland', exact: true }).click();
-  const steps = page.locator('.headland .head select');
+  const steps = page.locator('section.headland .jump select');
   const names = await steps.locator('option').evaluateAll((all) => all.map((o) => (o as HTMLOptionElement).value));
   expect(names.length).toBeGreaterThan(0);
   for (const name of names) {
     await steps.selectOption(name);
     await expect(page).toHaveURL(new RegExp(`#headland/${name}$`));
-    await expect(page.locator('.headland [role=alert]')).toHaveCount(0);
-    await expect(page.locator('.headland > :not(.head, .turn)').first()).toBeVisible();
+    await expect(page.locator('section.headland > [role=alert]')).toHaveCount(0);
+    await expect(page.locator('section.headland > :not(.head, .turn, .quiet)').first()).toBeVisible();
   }
+  await steps.selectOption('speed');
+  const shows = page.getByRole('spinbutton', { name: 'tractor display shows', exact: true });
+  await shows.fill('5.9');
+  await app.kept();
+  await page.reload();
+  await expect(shows).toHaveValue('5.9');
   // Modules that no step needed yet come from the device as well.
   await app.to('Row');
   await page.reload();
