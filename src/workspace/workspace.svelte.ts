@@ -7,12 +7,7 @@ import type { Result } from '#core/setting/result.ts';
 import type { Setting } from '#core/sprayer/types.ts';
 import { editBlock, editRung, patchCanopy, patched, patchNozzles, patchSetting } from './edits.ts';
 import { History } from './history.ts';
-
-interface Place {
-  readonly block: string;
-  readonly rung: string;
-  readonly ghost: string | null;
-}
+import type { Place } from './place.ts';
 
 /** The open document, the place in it, its result, and every way to change it. */
 export class Workspace {
@@ -58,6 +53,15 @@ export class Workspace {
   private resultOf(rungId: string): Result | null {
     const result = evaluate(this.document, this.block.id, rungId);
     return 'kind' in result && isRefused(result) ? null : (result as Result);
+  }
+
+  get here(): Place {
+    return this.place;
+  }
+  /** Goes to a place of an earlier visit, if it is still there. */
+  returnTo({ block, rung, ghost }: Place): void {
+    const rungs = this.document.blocks.find((b) => b.id === block)?.rungs ?? [];
+    if (rungs.some((r) => r.id === rung)) this.place = { block, rung, ghost: rungs.some((r) => r.id === ghost) ? ghost : null };
   }
 
   goTo(blockId: string): void {

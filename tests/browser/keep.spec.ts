@@ -36,6 +36,17 @@ test('the document is kept across reloads', async ({ app, page }) => {
   await expect(app.figure('nozzles')).toHaveText('14 of 16');
 });
 
+test('a reload comes back to the block, the rung and the ghost in view', async ({ app, page }) => {
+  await app.open();
+  await page.getByLabel('Block', { exact: true }).selectOption('upper-shelf');
+  await page.getByRole('group', { name: 'Season ladder' }).getByRole('button', { name: 'Petal fall' }).click();
+  const title = await page.getByRole('heading', { level: 1 }).textContent();
+  expect(title).toContain('Petal fall');
+  await page.reload();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText(title!);
+  await expect(page.getByRole('group', { name: 'Season ladder' }).getByRole('button', { name: 'Petal fall' })).toHaveAttribute('aria-pressed', 'true');
+});
+
 test('each theme has its own paper, and says so to the browser', async ({ app, page }) => {
   await app.open();
   const seen = new Set<string>();

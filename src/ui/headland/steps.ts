@@ -10,18 +10,17 @@ export interface StepProps {
   headland: Headland;
 }
 
-type Load = () => Promise<{ default: Component<StepProps> }>;
-
-const FOUND = import.meta.glob('./*Step.svelte') as Record<string, Load>;
-const ORDER = ['before', 'speed', 'output', 'result', 'fitting', 'loads', 'record', 'card'] as const;
-
 /** The steps in the order of the work, each loaded when it is first shown. */
-export const STEPS = Object.fromEntries(
-  ORDER.flatMap((name) => {
-    const load = FOUND[`./${name.charAt(0).toUpperCase()}${name.slice(1)}Step.svelte`];
-    return load ? [[name, load]] : [];
-  })
-) as Record<Step, Load>;
+export const STEPS = {
+  before: () => import('./BeforeStep.svelte'),
+  speed: () => import('./SpeedStep.svelte'),
+  output: () => import('./OutputStep.svelte'),
+  result: () => import('./ResultStep.svelte'),
+  fitting: () => import('./FittingStep.svelte'),
+  loads: () => import('./LoadsStep.svelte'),
+  record: () => import('./RecordStep.svelte'),
+  card: () => import('./CardStep.svelte')
+} satisfies Record<string, () => Promise<{ default: Component<StepProps> }>>;
 
-export type Step = (typeof ORDER)[number];
+export type Step = keyof typeof STEPS;
 export const isStep = (name: string): name is Step => Object.hasOwn(STEPS, name);

@@ -95,7 +95,7 @@ export const PROBLEM_SENTENCES = {
   'not-an-id': (p, v) => `is ${v}, which cannot be an id: 1 to ${p['most']} letters, figures, dots, hyphens or underscores, a letter or a figure first. Rename it.`,
   'not-a-date': (_, v) => `is ${v}; a day of the calendar written as 2031-04-27 is needed. Write it that way.`,
   'not-a-time': (_, v) => `is ${v}; a time of the day written as 07:30 is needed. Write it that way.`,
-  'not-a-moment': (_, v) => `is ${v || 'empty'}; a day and time with its offset written as 2031-04-27T07:30:00+02:00 is needed. Write it that way.`,
+  'not-a-moment': (_, v) => `is ${v || 'empty'}; a day and time written as 2031-04-27T07:30:00+02:00 is needed. Write it that way.`,
   'unfit-characters': (_, v) => `is ${v}, with tabs or other control characters, or with � for characters that were lost; plain text is needed. Remove them, or save the file again as UTF-8.`,
   'not-plain-text': (_, v) => `is ${v}, with line breaks or control characters; plain text on one line is needed. Remove them.`,
 
