@@ -1,3 +1,5 @@
+const superscript = (digits: string): string => digits.replace(/\d/g, (d) => '⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(d)]!);
+
 /** Labels of the step that fits nozzles, in English. */
 export const fittingScreen = {
   intro: 'Which sizes put the flow where the leaf stands, and at which pressure and speed. Every combination of the sizes below is looked at.',
@@ -31,7 +33,7 @@ export const fittingScreen = {
   again: 'Search',
   failed: 'The search could not be run here. Load the page again.',
   looked: (combinations: string) => `${combinations} combinations looked at.`,
-  power: (log: number) => (log < 6 ? Math.round(10 ** log).toLocaleString('en').replaceAll(',', '\u00a0') : `About 10^${log.toFixed(0)}`),
+  power: (log: number) => (log < 6 ? Math.round(10 ** log).toLocaleString('en').replaceAll(',', '\u00a0') : `About 10${superscript(log.toFixed(0))}`),
   list: 'Fittings',
   changed: (n: number) => (n === 0 ? 'no nozzle changed' : n === 1 ? '1 nozzle changed' : `${n} nozzles changed`),
   buy: (n: number) => (n === 0 ? '' : `${n} to buy`),
