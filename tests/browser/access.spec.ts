@@ -1,12 +1,12 @@
 import { expect, test } from './app.ts';
-import { clean } from './barriers.ts';
+import { clean, rulesFor } from './barriers.ts';
 
 for (const theme of ['paper', 'sun', 'shed'] as const) {
   test(`${theme}: no barrier in either station`, async ({ app, page }) => {
     test.slow();
     await app.open();
     await app.theme(theme);
-    await clean(page, 'section');
+    await clean(page, 'section', rulesFor(theme));
     // With as much open as can be: a chosen nozzle, options, workings.
     await app.toggle('L8').click();
     await app.pick('L7').click();
@@ -14,28 +14,28 @@ for (const theme of ['paper', 'sun', 'shed'] as const) {
     await page.locator('#working-water .working').first().waitFor();
     await page.locator('.working details').evaluateAll((all) => all.slice(0, 12).forEach((d) => ((d as HTMLDetailsElement).open = true)));
     await app.field('skirt').fill('9');
-    await clean(page, 'section, open, with a contradiction');
+    await clean(page, 'section, open, with a contradiction', rulesFor(theme));
     await app.undo.click();
     await app.to('Row');
     await page.locator('.panel details').evaluateAll((all) => all.forEach((d) => ((d as HTMLDetailsElement).open = true)));
     await app.button('Tree-row volume').click();
     await app.field('air temperature').fill('999');
-    await clean(page, 'row, open, with a mistake');
+    await clean(page, 'row, open, with a mistake', rulesFor(theme));
   });
 
   test(`${theme}: no barrier in the dialogs and the menu`, async ({ app, page }) => {
     await app.open();
     await app.theme(theme);
     await app.menu();
-    await clean(page, 'menu');
+    await clean(page, 'menu', rulesFor(theme));
     await app.menu();
     await app.button('Your own row').click();
     await app.field('tree height').fill('99');
-    await clean(page, 'own row');
+    await clean(page, 'own row', rulesFor(theme));
     await page.keyboard.press('Escape');
     await app.openFile('demo-data/bad.json');
     await page.getByRole('dialog').waitFor();
-    await clean(page, 'problems');
+    await clean(page, 'problems', rulesFor(theme));
   });
 }
 

@@ -82,6 +82,7 @@ for (const [what, text, told] of [
   ['has no block', '{"format":"rowtailor","version":1,"name":"x","blocks":[],"machines":[],"nozzleTables":[],"labels":[]}', /0 entries; at least 1/]
 ] as const)
   test(`a file that ${what} is told, not half opened`, async ({ app, page }, info) => {
+    test.skip(isPhone(page), 'a file is a file');
     await app.open();
     const path = info.outputPath('file.json');
     const { writeFileSync } = await import('node:fs');
@@ -97,6 +98,7 @@ for (const [file, title] of [
   ['cherry-wall', 'East wall, Fruit colouring']
 ] as const)
   test(`open ${file}, save it: what comes out reads again and is the same`, async ({ app, page }) => {
+    test.skip(isPhone(page), 'a file is a file');
     await app.open();
     await app.openFile(`demo-data/${file}.json`);
     await expect(page.getByRole('heading', { level: 1 })).toHaveText(title);
