@@ -29,7 +29,7 @@ export const COMPACT_PX = 640;
 
 export function frameFor(width: number, height: number, extent: Extent): Frame {
   const compact = width < COMPACT_PX;
-  const margin = compact ? { left: 38, right: 10, top: 22, bottom: 104 } : { left: 150, right: 176, top: 34, bottom: 78 };
+  const margin = compact ? { left: 42, right: 10, top: 22, bottom: 104 } : { left: 150, right: 176, top: 34, bottom: 78 };
   const spanM = extent.rowSpacingM + extent.widthM + 0.3;
   const ceilingM = extent.heightM * 1.12 + 0.25;
   const w = Math.max(width - margin.left - margin.right, 40);

@@ -44,10 +44,15 @@ for (const width of [320, 390, 768, 1024, 1440])
       expect(cut).toEqual([]);
     });
 
-for (const file of ['citrus-globes', 'cherry-wall'])
+for (const [file, title] of [
+  ['lower-bench', 'Lower bench, Full leaf'],
+  ['citrus-globes', 'Globe grove, After hedging'],
+  ['cherry-wall', 'East wall, Fruit colouring']
+] as const)
   test(`${file}: no word lies on another at any rung`, async ({ app, page }) => {
     await app.open();
     await app.openFile(`demo-data/${file}.json`);
+    await expect(page.getByRole('heading', { level: 1 })).toHaveText(title);
     const rungs = page.getByRole('group', { name: 'Season ladder' }).getByRole('button');
     await expect(rungs).toHaveCount(3);
     for (const rung of await rungs.all()) {
