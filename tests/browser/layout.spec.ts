@@ -3,7 +3,7 @@ import { expect, isPhone, test } from './app.ts';
 
 const overflow = (page: Page) => page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 
-/** Words in the drawing and names of fields that lie on each other or are cut by the edge. */
+/** Words in the drawing and names of fields that lie on each other or are cut by the edge; polled, since the drawing takes its size after it stands. */
 const crowded = (page: Page) =>
   page.evaluate(() => {
     const frame = document.querySelector('svg[role=img]')!.getBoundingClientRect();
@@ -28,13 +28,13 @@ for (const width of [320, 390, 768, 1024, 1440])
       await app.open();
       if (system === 'us') await app.units('us');
       expect(await overflow(page)).toBeLessThanOrEqual(0);
-      expect(await crowded(page)).toEqual([]);
+      await expect.poll(() => crowded(page)).toEqual([]);
       await app.toggle('L8').click();
       await app.pick('L7').click();
       await app.button('Working of Water').click();
       await page.locator('#working-water summary').first().click();
       expect(await overflow(page)).toBeLessThanOrEqual(0);
-      expect(await crowded(page)).toEqual([]);
+      await expect.poll(() => crowded(page)).toEqual([]);
       await app.to('Row');
       await page.locator('.panel details').evaluateAll((all) => all.forEach((d) => ((d as HTMLDetailsElement).open = true)));
       await app.button('Tree-row volume').click();
@@ -57,7 +57,7 @@ for (const [file, title] of [
     await expect(rungs).toHaveCount(3);
     for (const rung of await rungs.all()) {
       await rung.click();
-      expect(await crowded(page), await rung.innerText()).toEqual([]);
+      await expect.poll(() => crowded(page), await rung.innerText()).toEqual([]);
       expect(await overflow(page)).toBeLessThanOrEqual(0);
     }
   });
