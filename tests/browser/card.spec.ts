@@ -110,6 +110,10 @@ const round = (litres: number, of = setting) => ({
 const PROOFS = {
   'the wanted water was measured: proven': [[round(60.8)], /^Proven on the headland on 2031-06-19\s*measured 400.L\/ha, wanted 400.L\/ha/],
   'less was measured: not as wanted': [[round(50)], /^Measured on 2031-06-19, and not what is wanted.*measured 329.L\/ha, wanted 400.L\/ha/s],
+  'the litres are right and one nozzle is clogged': [
+    [{ ...round(60.8), refill: undefined, catches: ['L', 'R'].flatMap((side) => [1, 2, 3, 4, 5, 6, 7, 8].map((n) => ({ position: `${side}${n}`, litres: side === 'L' && n === 4 ? 0.5 : n < 3 || n === 8 ? 0.76 : 1.14, seconds: 60 }))) }],
+    /^Not proven: the litres are right, the nozzles are not/
+  ],
   'the speed alone was measured': [[{ ...round(60.8), refill: undefined }], /^Not proven: the headland check lacks speed or output/],
   'another pressure was measured': [[round(60.8, { ...setting, pressureBar: 12, speedKmH: 5, gear: 'low' })], /^Not proven: what was measured belongs to another setting/],
   'nothing was measured': [[], /^Not proven: no headland check/]

@@ -1,6 +1,9 @@
 import { isRefused, valueOf, type Answer } from '../working/answer.ts';
 import type { CatchState, Diagnosis, PressureState, Tolerance } from './state.ts';
 
+/** The set does not spray as it should, whatever its sum is. */
+export const UNFIT: ReadonlySet<Diagnosis> = new Set<Diagnosis>(['worn-set', 'one-low', 'one-high', 'hidden-pair', 'several-bad', 'sides-differ']);
+
 interface Facts {
   readonly nozzles: readonly CatchState[];
   readonly missing: readonly string[];

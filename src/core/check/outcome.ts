@@ -3,6 +3,7 @@ import { APPLICATION_VOLUME, type Pass } from '../sprayer/volume.ts';
 import { given, isRefused, refused, type Answer } from '../working/answer.ts';
 import type { Assumptions } from '../working/assumption.ts';
 import { derive } from '../working/figure.ts';
+import { UNFIT } from './diagnosis.ts';
 import { FLOW_BY_COUNT, MIX_FLOW, VOLUME_ERROR, VOLUME_OFF } from './formulas.ts';
 import { measured, noOutput, noSpeed, unmeasured } from './measured.ts';
 import { standings } from './standing.ts';
@@ -58,6 +59,8 @@ export function outcomeOf(now: SprayerState, rounds: readonly Tested[], wanted: 
   const direct = last?.from === 'course' && last.standing.output.stands === 'holds' && last.standing.speed.stands === 'holds' ? last.round.refill!.volume : null;
   const volume = direct ?? (last ? measured(derive(APPLICATION_VOLUME, { Q: flow.value, v: speed.value.value, B: pass.width }), derive(VOLUME_ERROR, { EQ: flow.error, Ev: speed.value.error })) : none);
   const off = derive(VOLUME_OFF, { V: volume.value, Vw: wanted });
+  // A refill after it does not mend what the jugs have shown.
+  const caught = rounds.findLast((r) => r.catches && standings(r.sprayer, now).output.stands !== 'stale')?.catches;
   return {
     speed: speed.value,
     speedRound: speed.round,
@@ -71,7 +74,7 @@ export function outcomeOf(now: SprayerState, rounds: readonly Tested[], wanted: 
     off,
     computed: now.volume,
     computedOff: derive(VOLUME_OFF, { V: volume.value, Vw: now.volume }),
-    verdict: verdictOf(off, assumptions)
+    verdict: verdictOf(off, caught !== undefined && caught !== null && UNFIT.has(caught.diagnosis), assumptions)
   };
 }
 
@@ -83,11 +86,11 @@ function flowNow(flow: Measured, tested: SprayerState, now: SprayerState, stands
   return measured(ofMix, flow.error);
 }
 
-/** Against the closer limit (adjust) and the wider one (other nozzles). */
-export function verdictOf(off: Answer, assumptions: Assumptions): VolumeVerdict {
+/** Against the closer limit (adjust) and the wider one (other nozzles). A sum that is right may hide nozzles that are not. */
+export function verdictOf(off: Answer, unfit: boolean, assumptions: Assumptions): VolumeVerdict {
   const adjust = assumptions.take('check.volume-adjust').value;
   const nozzles = assumptions.take('check.volume-nozzles').value;
   if (isRefused(off)) return 'unknown';
   const size = Math.abs(off.value);
-  return size <= adjust ? 'within' : size <= nozzles ? 'adjust' : 'other-nozzles';
+  return size <= adjust ? (unfit ? 'bad-nozzles' : 'within') : size <= nozzles ? 'adjust' : 'other-nozzles';
 }

@@ -15,7 +15,7 @@ import type { CatchesState, Outcome, Remedies, Remedy } from './state.ts';
  */
 export function remediesFor(now: SprayerState, outcome: Outcome, catches: CatchesState | null, pass: Pass, assumptions: Assumptions): Remedies | null {
   const { speed, flow, wanted, verdict } = outcome;
-  if (verdict === 'unknown' || verdict === 'within') return null;
+  if (verdict === 'unknown' || verdict === 'within' || verdict === 'bad-nozzles') return null;
   if (isRefused(speed.value) || isRefused(flow.value) || isRefused(wanted) || isRefused(now.flow)) return null;
   const needed = derive(FLOW_FOR_VOLUME, { V: wanted, v: speed.value, B: pass.width });
   const ratio = derive(FLOW_RATIO, { Q2: needed, Q1: flow.value });

@@ -18,6 +18,7 @@ function volumeFindings({ volume, wanted, off, verdict }: Outcome, assumptions: 
     const p = { volume: amount(volume.value), wanted: amount(wanted), off: { value: Math.abs(off.value), unit: '%' as const } };
     const above = off.value > 0;
     if (verdict === 'within') out.push(finding('check-volume-within', 'good', p, ['ozkan-2021'], path));
+    else if (verdict === 'bad-nozzles') out.push(finding('check-volume-hides', 'warn', p, ['florida-manual'], path));
     else if (verdict === 'adjust') out.push(above ? finding('check-volume-above', 'warn', p, ['ozkan-2021'], path) : finding('check-volume-below', 'warn', p, ['ozkan-2021'], path));
     else out.push(above ? finding('check-volume-far-above', 'warn', p, ['texas-worksheet'], path) : finding('check-volume-far-below', 'warn', p, ['texas-worksheet'], path));
   }

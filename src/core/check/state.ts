@@ -179,8 +179,8 @@ export interface Standing {
   readonly changed: readonly Changed[];
 }
 
-/** within: may be sprayed · adjust: beyond the closer limit · other-nozzles: beyond the wider one · unknown: something is missing. */
-export type VolumeVerdict = 'within' | 'adjust' | 'other-nozzles' | 'unknown';
+/** within: may be sprayed · bad-nozzles: within, but only in the sum · adjust: beyond the closer limit · other-nozzles: beyond the wider one · unknown: something is missing. */
+export type VolumeVerdict = 'within' | 'bad-nozzles' | 'adjust' | 'other-nozzles' | 'unknown';
 
 /** What was measured for one setting, from the latest tests that hold for it. */
 export interface Outcome {

@@ -2,10 +2,10 @@ import type { CheckState, RoundState } from '#core/check/state.ts';
 import { valueOf } from '#core/working/answer.ts';
 
 /**
- * within, off: proven, or measured and not as wanted · scaled: taken over from other open nozzles by their count · stale: what was
+ * within, off: proven, or measured and not as wanted · nozzles: as wanted in the sum alone · scaled: taken over from other open nozzles by their count · stale: what was
  * measured belongs to another setting · partial: speed or output is missing · none: nothing was measured.
  */
-export type ProofState = 'within' | 'off' | 'scaled' | 'stale' | 'partial' | 'none';
+export type ProofState = 'within' | 'off' | 'nozzles' | 'scaled' | 'stale' | 'partial' | 'none';
 
 export interface Proof {
   readonly state: ProofState;
@@ -34,6 +34,7 @@ export function proofOf({ outcome, rounds }: CheckState, speedKmH: number): Proo
   };
 
   function stateOf(): ProofState {
+    if (outcome.verdict === 'bad-nozzles') return 'nozzles';
     if (outcome.verdict !== 'unknown') return outcome.verdict !== 'within' ? 'off' : outcome.flowStanding === 'scaled' ? 'scaled' : 'within';
     if (!rounds.some(measured)) return 'none';
     return speedRound || flowRound ? 'partial' : 'stale';

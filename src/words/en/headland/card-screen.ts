@@ -10,6 +10,7 @@ export const cardScreen = {
   proof: {
     within: (date: string) => `Proven on the headland${date === '' ? '' : ` on ${date}`}`,
     off: (date: string) => `Measured${date === '' ? '' : ` on ${date}`}, and not what is wanted: set it again before spraying`,
+    nozzles: (_date: string) => 'Not proven: the litres are right, the nozzles are not',
     scaled: (_date: string) => 'Measured with other nozzles open and scaled by their count: check again soon',
     partial: (_date: string) => 'Not proven: the headland check lacks speed or output',
     stale: (_date: string) => 'Not proven: what was measured belongs to another setting',

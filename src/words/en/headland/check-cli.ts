@@ -89,7 +89,7 @@ Exit codes
   setSays: 'the setting says',
   ofRound: (number: number) => `of round ${number}`,
   scaled: 'by the count of open nozzles',
-  verdict: { within: 'close enough', adjust: 'adjust', 'other-nozzles': 'too far for pressure', unknown: 'not known yet' } satisfies Record<VolumeVerdict, string>,
+  verdict: { within: 'close enough', 'bad-nozzles': 'litres right, nozzles not', adjust: 'adjust', 'other-nozzles': 'too far for pressure', unknown: 'not known yet' } satisfies Record<VolumeVerdict, string>,
   remedy: { size: 'nozzles', speed: 'speed', pressure: 'pressure' } satisfies Record<Remedy['kind'], string>,
   reach: { large: 'for large corrections', moderate: 'for moderate ones', fine: 'for fine ones' } satisfies Record<Remedy['reach'], string>,
   remedyColumns: { speed: 'speed', pressure: 'pressure', drops: 'drops', air: 'air per metre', rate: 'work rate' },

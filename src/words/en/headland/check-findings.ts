@@ -81,6 +81,7 @@ export const CHECK_FINDINGS: NonNullable<Part['findings']> = {
   'check-sides-differ': 'Left gives {left}, right {right}: {off} apart. Look at filters, valves and sizes of one side.',
 
   'check-volume-within': 'Measured {volume} for the wanted {wanted}, {off} off: it may be sprayed so, as the label allows.',
+  'check-volume-hides': 'Measured {volume} for the wanted {wanted}, {off} off, but only in the sum: the nozzles are not right. Put them right and catch again before spraying.',
   'check-volume-above': 'Measured {volume} is {off} above the wanted {wanted}. Correct it, then check again.',
   'check-volume-below': 'Measured {volume} is {off} below the wanted {wanted}. Correct it, then check again.',
   'check-volume-far-above': 'Measured {volume} is {off} above the wanted {wanted}: too far for pressure. Change nozzles or speed, then check again.',

@@ -177,7 +177,7 @@ export const checkScreen = {
   result: {
     measured: 'Measured',
     wanted: 'wanted',
-    verdicts: { within: 'within tolerance', adjust: 'adjust', 'other-nozzles': 'too far off', unknown: 'not known yet' },
+    verdicts: { within: 'within tolerance', 'bad-nozzles': 'litres right, nozzles not', adjust: 'adjust', 'other-nozzles': 'too far off', unknown: 'not known yet' },
     speedFrom: (speed: string, round: number) => `Speed ${speed}, round ${round}.`,
     noSpeedNeeded: 'The course gave the water itself.',
     flowFrom: (flow: string, how: string, round: number) => `Output ${flow} ${how}, round ${round}.`,

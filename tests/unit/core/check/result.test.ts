@@ -101,6 +101,24 @@ describe('measured against wanted', () => {
     expect(said(state)).toContain(code);
     expect(state.remedies === null).toBe(verdict === 'within');
   });
+  test('a sum that is right does not pass with one nozzle clogged, another worn', () => {
+    const { state } = oneRound({ runs: right.runs, catches: minute(1.095, { L1: 0.7, R2: 1.49 }) }, { block: { ownWaterLPerHa: 438 } });
+    expect(state.current!.catches!.diagnosis).toBe('hidden-pair');
+    expect(Math.abs(num(state.outcome.off))).toBeLessThan(1);
+    expect(state.outcome.verdict).toBe('bad-nozzles');
+    expect(said(state)).toContain('check-volume-hides');
+    expect(said(state)).not.toContain('check-volume-within');
+    expect(state.remedies).toBeNull();
+  });
+  test('a refill after it does not mend what the jugs have shown; another catch does', () => {
+    const off = { runs: right.runs, catches: minute(1.095, { L1: 0.5 }) };
+    const wanted = { block: { ownWaterLPerHa: 438 } };
+    // 17.52 L/min for four minutes.
+    const refilled = checked([off, { refill: { kind: 'standing', seconds: 240, litres: 70.08 } }], wanted);
+    expect(refilled.outcome.flowFrom).toBe('standing');
+    expect(refilled.outcome.verdict).toBe('bad-nozzles');
+    expect(checked([off, { catches: minute(1.095) }], wanted).outcome.verdict).toBe('within');
+  });
   test('no wanted water: measured all the same, no verdict', () => {
     const state = oneRound(right, { block: { strategy: 'leaf-wall' } }).state;
     expect(num(state.outcome.volume.value)).toBeCloseTo(438, 6);
