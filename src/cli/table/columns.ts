@@ -138,11 +138,13 @@ const USED = PREPARED.filter((p) => OUTPUTS.some((o) => o.from === p));
 /** Room for one line: a name as long as the reader lets it be, and every number at its longest. */
 const LONGEST_LINE = 1024 + 26 * OUTPUTS.length;
 const NEWLINE = 10;
+const COMMA = 44;
 
 /** Lines of figures as UTF-8, one per canopy, numbers in the shortest form that reads back the same. */
 export class Lines {
   private length = 0;
-  private readonly row = new Float64Array(OUTPUTS.length);
+  /** A plain list: the language writes one as JSON in three quarters of the time of joining it, every number in the same shortest form. */
+  private readonly row: number[] = OUTPUTS.map(() => 0.5);
   private readonly canopy: Symbols = Object.fromEntries(CANOPY.map((name) => [name, 0.5]));
 
   private bytes: Buffer<ArrayBuffer>;
@@ -162,9 +164,11 @@ export class Lines {
         row[o] = value(from ? from.symbols : canopy);
       }
       if (this.length + LONGEST_LINE > this.bytes.length) this.grow();
-      this.length += this.bytes.write(quoted(batch.block[i]!) + ',', this.length);
-      this.length += this.bytes.write(row.join(','), this.length, 'latin1');
-      this.bytes[this.length++] = NEWLINE;
+      const figures = this.length + this.bytes.write(quoted(batch.block[i]!), this.length);
+      this.length = figures + this.bytes.write(JSON.stringify(row), figures, 'latin1');
+      // The list's brackets stand where a comma and the line's end belong.
+      this.bytes[figures] = COMMA;
+      this.bytes[this.length - 1] = NEWLINE;
     }
   }
 
