@@ -22,6 +22,7 @@ export type Unit =
   | '1'
   | '%'
   | 'm'
+  | 'um'
   | 'm2'
   | 'm3'
   | 'm3/m'
@@ -85,6 +86,7 @@ const METRIC: Record<Unit, Display> = {
   m3: same('m³', 2),
   'm3/m': same('m³/m', 2),
   'm/ha': same('m/ha', 0),
+  um: same('µm', 0),
   'm2/ha': same('m²/ha', 0),
   'm3/ha': same('m³/ha', 0),
   'L/m3': same('L/m³', 4),

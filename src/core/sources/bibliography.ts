@@ -1,4 +1,5 @@
 import type { HEADLAND_SOURCES } from './headland.ts';
+import type { SPRAY_SOURCES } from './spray.ts';
 import { source, type Source } from './source.ts';
 
 export type { Source };
@@ -56,5 +57,5 @@ export const SOURCES = {
   'habit': source('common practice', '', 'no citable source', '', 'value in general use', 'memory')
 } as const satisfies Record<string, Source>;
 
-/** Of these and of the headland's, which are loaded with it. */
-export type SourceId = keyof typeof SOURCES | keyof typeof HEADLAND_SOURCES;
+/** Of these and of those that are loaded with the headland and the spray model. */
+export type SourceId = keyof typeof SOURCES | keyof typeof HEADLAND_SOURCES | keyof typeof SPRAY_SOURCES;

@@ -152,3 +152,54 @@ export interface SprayBalance {
   /** Nothing but wood was there to catch. */
   readonly bare: boolean;
 }
+
+/** Place on a jet's path as it is drawn: x to the right of the machine's centre line, so negative on the left; speed at the middle of the jet. */
+export interface JetPoint {
+  readonly xM: number;
+  readonly zM: number;
+  readonly speedMPerS: number;
+  /** Half-velocity half width, m. */
+  readonly halfWidthM: number;
+}
+
+/** Where drops are over time: x and z in turn, one pair every `TRACK_STEP_S`, x to the right. */
+export interface DropTrack {
+  readonly side: Side;
+  readonly dropUm: number;
+  /** Share of what is sprayed that flies so, at its start. */
+  readonly share: number;
+  readonly points: Float32Array;
+}
+export const TRACK_STEP_S = 0.04;
+
+/** What is drawn of the spray. */
+export interface SprayPicture {
+  /** Spray in the air: columns by rows from the lower left, x to the right; volume × time per cell as a share of the greatest cell. */
+  readonly map: { readonly xM: number; readonly zM: number; readonly cellM: number; readonly columns: number; readonly rows: number; readonly density: Float32Array };
+  readonly jets: readonly { readonly side: Side; readonly points: readonly JetPoint[] }[];
+  readonly tracks: readonly DropTrack[];
+}
+
+/** From … to, both as shares or as the quantity's own unit. */
+export type Range = readonly [least: number, most: number];
+
+/** One constant at both ends of its plausible range. */
+export interface BandRun {
+  readonly assumption: string;
+  readonly values: Range;
+  /** Share on the trees at each end. */
+  readonly onTrees: Range;
+}
+
+/** The band of a balance, from running the plausible range of every constant; never narrower than the model's own error. */
+export interface SprayBand {
+  readonly shares: Readonly<Record<Fate, Range>>;
+  readonly onTrees: Range;
+  readonly lost: Range;
+  readonly cv: Range | null;
+  readonly depositUlPerCm2: Range | null;
+  /** Those that move the share on the trees most come first. */
+  readonly runs: readonly BandRun[];
+}
+/** Against published balances the share on the trees was off by this much with guessed trees: the band is at least as wide. */
+export const LEAST_BAND = 0.15;
