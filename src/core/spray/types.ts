@@ -99,6 +99,8 @@ export interface SprayCase {
   readonly outlet: Outlet;
   readonly air: readonly SideAir[];
   readonly nozzles: readonly Release[];
+  /** Directions of the nozzles as the machine was built, by height, rising: a tower's vanes follow them. */
+  readonly vanes: readonly { readonly heightM: number; readonly angleDeg: number }[];
   /** Angles that any nozzle of a side may be turned to, degrees: how wide the fan of release rays must be. */
   readonly anglesDeg: readonly [least: number, most: number];
   readonly volumeLPerHa: number;

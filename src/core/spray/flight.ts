@@ -1,0 +1,243 @@
+import { JET_STEP_M, type JetPath } from '../air/jet.ts';
+import type { WindProfile } from '../air/wind.ts';
+import { DRAG_TABLE, GRAVITY, PER_SPEED, RELAX, SHRINK_M2_PER_S_K, tableIndex, ventilation } from './drop.ts';
+import type { CanopyField } from './field.ts';
+import type { Ray } from './rays.ts';
+import { DEPTHS, FATES, HEIGHTS, type SprayConstants } from './types.ts';
+
+/** Cells of the nearest row: height by height, each by depth. */
+export const CELLS = HEIGHTS * DEPTHS;
+
+const [NEAR, FAR, ROWS, GROUND_IN, GROUND_OUT, OVER, THROUGH, DRIED] = FATES.map((_, i) => i) as [number, number, number, number, number, number, number, number];
+
+const MOST_STEPS = 1500;
+const MOST_SECONDS = 20;
+const MOST_X_M = 60;
+const MOST_Z_M = 20;
+/** What is left of a parcel when following it further is not worth while. */
+const TRACE = 1e-4;
+/** Steps: in and near leaf, in the alley, above and beyond, and there once the jet has ended. m; the longest in s. */
+const NEAR_M = 0.1;
+const ALLEY_M = 0.25;
+const FREE_M = 0.3;
+const STILL_M = 0.8;
+const LONGEST_S = 0.4;
+const LONGEST_STILL_S = 0.8;
+const EDGE_M = 0.02;
+
+/** Listens to one parcel's way. */
+export interface Recorder {
+  /** A step: middle of it, m; its length, s; the parcel's mass, of 1 at its start. */
+  step(xM: number, zM: number, seconds: number, mass: number): void;
+}
+
+/**
+ * Drops in the air of one side: x outward, z up. A parcel is drops of one size that start alike; it sheds mass to leaf and wood, or
+ * ends on the ground or in the air. Equations in docs/methods/spray.md: local direction and edges of the curtain, drag by Schiller &
+ * Naumann (1933) with an exponential step, d² evaporation down to the core, capture by Stokes number (Petroff et al. 2008, 2009).
+ * No random numbers. One object flies parcel after parcel and keeps no memory of them.
+ */
+export class Flight {
+  private field!: CanopyField;
+  private wind!: WindProfile;
+  private c!: SprayConstants;
+  recorder: Recorder | null = null;
+
+  /** Canopy, wind and constants of all parcels to come. */
+  prepare(field: CanopyField, wind: WindProfile, c: SprayConstants): void {
+    this.field = field;
+    this.wind = wind;
+    this.c = c;
+  }
+
+  /**
+   * Flies one parcel of drops of `diameterM` and writes where it ends, as shares of 1, at place `p` of the three lists, which are zero there.
+   */
+  fly(path: JetPath, ray: Ray, diameterM: number, fates: Float64Array, near: Float64Array, rows: Float64Array, p: number): void {
+    const { field, c, recorder } = this;
+    const { half, shell, core, stepM, skirtM, topM, reachM, filled, wood, coreShare } = field;
+    const R = field.rowSpacingM;
+    const edgeX = c.rows * R;
+    const wv = this.wind.values;
+    const perWind = 1 / this.wind.stepM;
+    const mostWind = wv.length - 2;
+    const radial = path.kind === 'radial';
+    const { x: px, z: pz, ux: pux, uz: puz, ex: pex, ez: pez, g: pg, b: pb } = path;
+    const last = path.count - 1;
+    const shrink = SHRINK_M2_PER_S_K * c.deltaTK;
+    const coreD2 = diameterM * diameterM * c.nonVolatile ** (2 / 3);
+    const nearStep = Math.min(NEAR_M, reachM / 4);
+    const perCell = HEIGHTS / (topM - skirtM);
+    const { projection: G, leafBeta, woodBeta } = c;
+    const perLeaf = 1 / c.leafSizeM;
+    const perWood = 1 / c.woodSizeM;
+
+    const fateAt = p * FATES.length;
+    const nearAt = p * CELLS;
+    const rowsAt = p * HEIGHTS;
+
+    const a = (ray.dropDeg * Math.PI) / 180;
+    let x = ray.jet.xM;
+    let z = ray.jet.zM;
+    let vx = Math.cos(a) * c.releaseMPerS;
+    let vz = Math.sin(a) * c.releaseMPerS;
+    let d2 = diameterM * diameterM;
+    let d = diameterM;
+    // Mass that meets leaf in the row in hand, and mass that passes it in a gap.
+    let m = 1;
+    let gap = 0;
+    let row = NaN;
+    let k = 0;
+    let t = 0;
+    let passedOver = -1;
+
+    for (let n = 0; n < MOST_STEPS; n++) {
+      // Where it is: in which row's reach, how near to leaf, and whether its jet has ended.
+      const index = Math.floor(x / R);
+      const dx = x - index * R - R / 2;
+      const adx = dx < 0 ? -dx : dx;
+      const inBlock = x < edgeX && x > -edgeX;
+      while (k < last && (x - px[k + 1]!) * pex[k + 1]! + (z - pz[k + 1]!) * pez[k + 1]! > 0) k++;
+      while (k > 0 && (x - px[k]!) * pex[k]! + (z - pz[k]!) * pez[k]! < 0) k--;
+      const ended = k >= last;
+      let step: number;
+      if (inBlock && adx < reachM + 0.1 && z < topM + 0.1 && z > skirtM - 0.1) step = nearStep;
+      else if (z > topM + 0.3 || x > R || x < 0) step = ended ? STILL_M : FREE_M;
+      else step = ALLEY_M;
+      if (step > nearStep && inBlock && z < topM + 0.1 && z > skirtM - 0.1 && adx - reachM < step) step = adx - reachM > nearStep ? adx - reachM : nearStep;
+      const v0 = Math.sqrt(vx * vx + vz * vz);
+      let dt = step / (v0 > 0.3 ? v0 : 0.3);
+      const longest = ended ? LONGEST_STILL_S : LONGEST_S;
+      if (dt > longest) dt = longest;
+
+      // Air: wind, and the jet in its local direction, fading beyond the curtain's edges.
+      const wAt = z <= 0 ? 0 : z * perWind > mostWind ? mostWind : z * perWind;
+      const wi = wAt | 0;
+      const uw = wv[wi]! + (wAt - wi) * (wv[wi + 1]! - wv[wi]!);
+      let ax = uw;
+      let az = 0;
+      if (!ended) {
+        const rx = x - px[k]!;
+        const rz = z - pz[k]!;
+        let f = (rx * pex[k]! + rz * pez[k]!) / JET_STEP_M;
+        if (f < 0) f = 0;
+        else if (f > 1) f = 1;
+        let jx = pux[k]! + f * (pux[k + 1]! - pux[k]!) - uw;
+        let jz = puz[k]! + f * (puz[k + 1]! - puz[k]!);
+        const off = rz * pex[k]! - rx * pez[k]!;
+        const g = pg[k]! + f * (pg[k + 1]! - pg[k]!);
+        let beyond: number;
+        if (radial) {
+          let turn = off / g;
+          if (turn > 0.5) turn = 0.5;
+          else if (turn < -0.5) turn = -0.5;
+          const turned = jx - turn * jz;
+          jz += turn * jx;
+          jx = turned;
+          beyond = off > 0 ? off - ray.above * g : -off - ray.below * g;
+          // A ray outside the curtain is beyond its edge wherever it goes.
+          if (ray.above < 0) beyond = off - ray.above * g;
+          else if (ray.below < 0) beyond = -off - ray.below * g;
+        } else beyond = off > 0 ? off - ray.above : -off - ray.below;
+        if (beyond > 0) {
+          const r = beyond / (pb[k]! + EDGE_M);
+          const fade = r > 6 ? 0 : Math.exp(-Math.LN2 * r * r);
+          jx *= fade;
+          jz *= fade;
+        }
+        ax += jx;
+        az = jz;
+      }
+
+      // The drop: drag with an exponential step, gravity, evaporation.
+      const sx = vx - ax;
+      const sz = vz - az;
+      const re = PER_SPEED * d * Math.sqrt(sx * sx + sz * sz);
+      const tau = (RELAX * d2) / DRAG_TABLE[tableIndex(re)]!;
+      const y = dt / tau;
+      const decay = y > 40 ? 0 : 1 / (1 + y * (1 + y * (1 / 2 + y * (1 / 6 + y / 24))));
+      const nx = ax + sx * decay;
+      const nz = az + sz * decay - GRAVITY * tau * (1 - decay);
+      const mx = (vx + nx) / 2;
+      const mz = (vz + nz) / 2;
+      const hx = x + (mx * dt) / 2;
+      const hz = z + (mz * dt) / 2;
+      const fromX = x;
+      x += mx * dt;
+      z += mz * dt;
+      vx = nx;
+      vz = nz;
+      t += dt;
+      if (recorder) recorder.step(hx, hz, dt, m + gap);
+      if (d2 > coreD2) {
+        d2 -= shrink * ventilation(re) * dt;
+        if (d2 < coreD2) d2 = coreD2;
+        d = Math.sqrt(d2);
+      }
+      if (passedOver < 0 && fromX < R / 2 && x >= R / 2) passedOver = z > topM ? 1 : 0;
+
+      // Leaf and wood at the middle of the step.
+      let caughtIn = false;
+      if (hz > skirtM && hz < topM && hx < edgeX && hx > -edgeX) {
+        const r = Math.floor(hx / R);
+        const cx = hx - r * R - R / 2;
+        const h = half[(hz / stepM) | 0]!;
+        const acx = cx < 0 ? -cx : cx;
+        if (acx < h) {
+          caughtIn = true;
+          if (row !== r) {
+            // Gaps: of what enters a row, the filled share of its length meets leaf.
+            const all = m + gap;
+            m = all * filled;
+            gap = all - m;
+            row = r;
+          }
+          const zi = (hz / stepM) | 0;
+          const leaf = acx > coreShare * h ? shell[zi]! : core[zi]!;
+          const speed = Math.sqrt(mx * mx + mz * mz);
+          const st = tau * speed;
+          const stLeaf = st * perLeaf;
+          const eLeaf = stLeaf / (stLeaf + leafBeta);
+          const settle = 0.5 * tau * GRAVITY;
+          let q = leaf * (eLeaf * eLeaf * speed + settle);
+          if (wood > 0) {
+            const stWood = st * perWood;
+            const eWood = stWood / (stWood + woodBeta);
+            q += wood * (eWood * eWood * speed + settle);
+          }
+          q *= G * dt;
+          const caught = (m * q) / (1 + q / 2 + (q * q) / 12);
+          m -= caught;
+          let cell = ((hz - skirtM) * perCell) | 0;
+          if (cell >= HEIGHTS) cell = HEIGHTS - 1;
+          if (r === 0) {
+            let deep = (((cx / h + 1) / 2) * DEPTHS) | 0;
+            if (deep >= DEPTHS) deep = DEPTHS - 1;
+            near[nearAt + cell * DEPTHS + deep]! += caught;
+            fates[fateAt + (cx < 0 ? NEAR : FAR)]! += caught;
+          } else {
+            rows[rowsAt + cell]! += caught;
+            fates[fateAt + ROWS]! += caught;
+          }
+        }
+      }
+      if (!caughtIn && row === row) {
+        m += gap;
+        gap = 0;
+        row = NaN;
+      }
+
+      if (z <= 0) {
+        fates[fateAt + (x <= edgeX && x >= -edgeX ? GROUND_IN : GROUND_OUT)]! += m + gap;
+        return;
+      }
+      if (m + gap < TRACE) {
+        fates[fateAt + GROUND_IN]! += m + gap;
+        return;
+      }
+      if (t > MOST_SECONDS || x > MOST_X_M || x < -MOST_X_M || z > MOST_Z_M) break;
+    }
+    const over = passedOver < 0 ? z > topM : passedOver === 1;
+    fates[fateAt + (d2 <= coreD2 ? DRIED : over ? OVER : THROUGH)]! += m + gap;
+  }
+}

@@ -1,0 +1,70 @@
+import { emptyPath, jetPath, type JetPath, type JetStart } from '../air/jet.ts';
+import { windProfile, type WindProfile } from '../air/wind.ts';
+import type { Side } from '../sprayer/types.ts';
+import { canopyField, densityAt, fromTrunk, type CanopyField } from './field.ts';
+import { CELLS, Flight } from './flight.ts';
+import { raysOf, type Ray } from './rays.ts';
+import { SIZE_GRID_UM } from './spectrum.ts';
+import { FATES, HEIGHTS, type SprayCase } from './types.ts';
+
+/** One side's rays with where a drop of each size on each ray ends. */
+export interface SideTransport {
+  readonly side: Side;
+  /** +1 where the wind blows along with the spray. */
+  readonly along: 1 | -1;
+  readonly rays: readonly Ray[];
+  /** Path of each ray's jet; neighbouring rays may share one. */
+  readonly paths: readonly JetPath[];
+  readonly wind: WindProfile;
+  /** Ray by ray, size by size: shares by fate; by height and depth in the nearest row; by height in the other rows. */
+  readonly fates: Float64Array;
+  readonly near: Float64Array;
+  readonly rows: Float64Array;
+}
+
+/** What becomes of drops on every ray, whichever nozzles spray: canopy, air, wind and weather decide it alone. */
+export interface Transport {
+  readonly field: CanopyField;
+  readonly sides: readonly SideTransport[];
+}
+
+/** Flies drops of every size along every ray of every side that blows. */
+export function transport(c: SprayCase): Transport {
+  const field = canopyField(c.canopy, c.constants);
+  return { field, sides: c.air.map((_, i) => sideTransport(c, field, i)) };
+}
+
+/** The air of one side alone: its jets and its wind. */
+export function sideAir(c: SprayCase, field: CanopyField, index: number) {
+  const air = c.air[index]!;
+  const along = air.side === 'right' ? 1 : -1;
+  const k = c.constants;
+  const wind = windProfile(field.topM, along * k.windMPerS, k.windDecay);
+  const rays = raysOf(c, air);
+  const edge = k.rows * field.rowSpacingM;
+  // Gaps let the air through as well.
+  const density = (x: number, z: number) => (Math.abs(x) > edge ? 0 : field.filled * densityAt(field, fromTrunk(field, x), z));
+  const known = new Map<JetStart, JetPath>();
+  const paths = rays.map(({ jet }) => {
+    const path = known.get(jet) ?? jetPath(emptyPath(jet.kind), jet, wind, density, k);
+    known.set(jet, path);
+    return path;
+  });
+  return { side: air.side, along, rays, paths, wind } as const;
+}
+
+const flight = new Flight();
+
+function sideTransport(c: SprayCase, field: CanopyField, index: number): SideTransport {
+  const air = sideAir(c, field, index);
+  const parcels = air.rays.length * SIZE_GRID_UM.length;
+  const fates = new Float64Array(parcels * FATES.length);
+  const near = new Float64Array(parcels * CELLS);
+  const rows = new Float64Array(parcels * HEIGHTS);
+  flight.prepare(field, air.wind, c.constants);
+  for (let j = 0, p = 0; j < air.rays.length; j++)
+    for (const um of SIZE_GRID_UM) {
+      flight.fly(air.paths[j]!, air.rays[j]!, um * 1e-6, fates, near, rows, p++);
+    }
+  return { ...air, fates, near, rows };
+}
