@@ -3,7 +3,7 @@ import type { Document } from '../setting/document.ts';
 import type { Result } from '../setting/result.ts';
 import type { NozzleState } from '../sprayer/sprayer.ts';
 import { Assumptions, type Assumption } from '../working/assumption.ts';
-import { isRefused, refused, type Refused } from '../working/answer.ts';
+import { isRefused, refused, type Quantity, type Refused } from '../working/answer.ts';
 import { SPRAY_ASSUMPTIONS, SPRAY_CONSTANTS, VMD_OF, VMD_UNKNOWN } from './assumptions.ts';
 import type { Release, SideAir, SprayCase, SprayConstants } from './types.ts';
 
@@ -43,12 +43,20 @@ export function sprayCase(document: Document, result: Result): SprayCase | Refus
     vanes: vanesOf(result),
     anglesDeg: [Math.min(...angles), Math.max(...angles)],
     volumeLPerHa: sprayer.volume.value,
+    ladRange: ladRange(LAD),
+    stated: SPRAY_ASSUMPTIONS.map((a) => a.id).filter((id) => document.assumptions?.[id] !== undefined),
     constants: {
       ...constantsOf(take),
       // What was measured on the day goes before the assumption.
       ...(measured && !isRefused(measured) && document.assumptions?.[SPRAY_CONSTANTS.deltaTK.id] === undefined ? { deltaTK: Math.max(measured.value, 0) } : {})
     }
   };
+}
+
+/** Measured leaf area is good to some 15 %; where it was assumed, orchards differ by this much (both from memory). */
+function ladRange(lad: Quantity): SprayCase['ladRange'] {
+  const [low, high] = lad.kind === 'given' && lad.certainty === 'measured' ? [0.85, 1.15] : [0.6, 1.5];
+  return [lad.value * low, lad.value * high];
 }
 
 const constantsOf = (take: (id: string) => number): SprayConstants => ({

@@ -27,8 +27,8 @@ const EDGE_M = 0.02;
 
 /** Listens to one parcel's way. */
 export interface Recorder {
-  /** A step: middle of it, m; its length, s; the parcel's mass, of 1 at its start. */
-  step(xM: number, zM: number, seconds: number, mass: number): void;
+  /** A step: from where to where, m; its length, s; the parcel's mass at its beginning, of 1 at its start. */
+  step(fromX: number, fromZ: number, toX: number, toZ: number, seconds: number, mass: number): void;
 }
 
 /**
@@ -163,12 +163,13 @@ export class Flight {
       const hx = x + (mx * dt) / 2;
       const hz = z + (mz * dt) / 2;
       const fromX = x;
+      const fromZ = z;
       x += mx * dt;
       z += mz * dt;
       vx = nx;
       vz = nz;
       t += dt;
-      if (recorder) recorder.step(hx, hz, dt, m + gap);
+      if (recorder) recorder.step(fromX, fromZ, x, z, dt, m + gap);
       if (d2 > coreD2) {
         d2 -= shrink * ventilation(re) * dt;
         if (d2 < coreD2) d2 = coreD2;

@@ -105,6 +105,10 @@ export interface SprayCase {
   readonly anglesDeg: readonly [least: number, most: number];
   readonly volumeLPerHa: number;
   readonly constants: SprayConstants;
+  /** Leaf area density may as well lie here, m²/m³. */
+  readonly ladRange: Range;
+  /** Assumptions with a value of the user's own: those are taken at their word. */
+  readonly stated: readonly string[];
 }
 
 export type Shares8 = Readonly<Record<Fate, number>>;
