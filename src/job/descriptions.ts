@@ -187,7 +187,7 @@ export const DESCRIPTIONS: Readonly<Record<string, Readonly<Record<string, strin
     nozzles: 'Nozzle positions.'
   },
   outlet: {
-    kind: 'Arc: a slot around an axial fan. Tower: an upright slot.',
+    kind: 'Arc: a slot around an axial fan. Tower: an upright slot. Spouts: round mouths. Alike on both sides.',
     axisHeightM: 'Height of the fan axis above ground.',
     radiusM: 'Radius of the slot around the axis.',
     fromDeg: 'Lower end of the slot, above horizontal.',
@@ -195,7 +195,14 @@ export const DESCRIPTIONS: Readonly<Record<string, Readonly<Record<string, strin
     fromHeightM: 'Lower end of the slot above ground.',
     toHeightM: 'Upper end of the slot above ground.',
     offsetM: "Distance of the slot from the machine's centre line.",
-    slotWidthM: 'Width of the slot.'
+    slotWidthM: 'Width of the slot.',
+    diameterM: 'Inner diameter of each spout at its mouth.',
+    spouts: 'Spouts of one side; the other side mirrors them. No two at the same height and offset.'
+  },
+  spouts: {
+    heightM: 'Height of the middle of the mouth above ground.',
+    offsetM: "Distance of the middle of the mouth from the machine's centre line.",
+    angleDeg: 'Direction of its air above horizontal, pointing outward.'
   },
   gears: {
     id: 'Id of the gear.',

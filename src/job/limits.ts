@@ -93,8 +93,10 @@ export const RANGES = {
     fromHeightM: range(0, 8, 'm'),
     toHeightM: range(0.1, 10, 'm'),
     offsetM: range(0, 4, 'm'),
-    slotWidthM: range(0.005, 1, 'm')
+    slotWidthM: range(0.005, 1, 'm'),
+    diameterM: range(0.02, 1, 'm')
   },
+  spouts: { heightM: range(0, 10, 'm'), offsetM: range(0, 4, 'm'), angleDeg: ANGLE },
   machines: {
     bodyWidthM: range(0.5, 4, 'm'),
     tankL: range(20, 10_000, 'L'),
@@ -137,6 +139,8 @@ export const LENGTHS = {
   rungs: [1, 40],
   machines: [0, 100],
   gears: [1, 12],
+  /** Of one side. */
+  spouts: [1, 12],
   /** Places on a machine, and what is set at them. */
   positions: [1, 100],
   nozzleTables: [0, 50],

@@ -31,6 +31,7 @@ export const PROBLEM_CODES = [
   'not-plain-text',
   // one field against another
   'duplicate-id',
+  'same-place',
   'reserved-id',
   'no-such-reference',
   'not-rising',

@@ -153,7 +153,8 @@ function machineProblems(machine: Item, sizes: Sizes): Problem[] {
     ...ordered(machine, 'ptoMinRpm', 'ptoMaxRpm'),
     ...child(machine, 'outlet').flatMap((outlet) => [
       ...ordered(outlet, 'fromDeg', 'toDeg'),
-      ...ordered(outlet, 'fromHeightM', 'toHeightM')
+      ...ordered(outlet, 'fromHeightM', 'toHeightM'),
+      ...samePlace(items(outlet, 'spouts'))
     ]),
     ...duplicates(items(machine, 'gears')),
     ...duplicates(nozzles),
@@ -198,6 +199,19 @@ function duplicates(list: readonly Item[], field = 'id'): Problem[] {
     const earlier = first.get(id);
     if (!earlier) first.set(id, item);
     return earlier ? [problem([...item.steps, field], 'duplicate-id', id, { id, first: Number(earlier.steps.at(-1)) + 1 })] : [];
+  });
+}
+
+/** Refuses things that would stand in each other: at the same height and offset. */
+function samePlace(list: readonly Item[]): Problem[] {
+  const first = new Map<string, Item>();
+  return list.flatMap((item) => {
+    const { heightM, offsetM } = item.raw;
+    if (typeof heightM !== 'number' || typeof offsetM !== 'number') return [];
+    const place = `${heightM} ${offsetM}`;
+    const earlier = first.get(place);
+    if (!earlier) first.set(place, item);
+    return earlier ? [problem(item.steps, 'same-place', item.raw, { heightM, offsetM, first: Number(earlier.steps.at(-1)) + 1 })] : [];
   });
 }
 

@@ -191,6 +191,11 @@ const outlet = z.discriminatedUnion('kind', [
     toHeightM: O.toHeightM,
     offsetM: O.offsetM,
     slotWidthM: O.slotWidthM
+  }),
+  z.strictObject({
+    kind: z.literal('spouts'),
+    diameterM: O.diameterM,
+    spouts: list(z.strictObject(numbers(RANGES.spouts)), LENGTHS.spouts)
   })
 ]);
 

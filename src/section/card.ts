@@ -1,6 +1,6 @@
 import type { NozzleState, SprayerState } from '#core/sprayer/sprayer.ts';
 import type { Frame } from './frame.ts';
-import { silhouette } from './machine.ts';
+import { bodyReach, silhouette } from './machine.ts';
 import { nozzleColour } from './palette.ts';
 import { group, label, line, mark, px, type Mark, type Scene } from './scene.ts';
 
@@ -76,8 +76,9 @@ function frameOf({ machine, nozzles }: SprayerState, layout: Layout, height: num
   const room = (beside ? width - 2 * column : width) - 2 * CONE - 40;
   const top = beside ? head : 60;
   const groundY = beside ? height - foot : head - 52;
-  const halfM = Math.max(machine.bodyWidthM / 2, ...nozzles.map((n) => n.position.offsetM), 0.3);
-  const topM = Math.max(...nozzles.map((n) => n.position.heightM), machine.outlet.kind === 'arc' ? machine.outlet.axisHeightM + machine.outlet.radiusM : machine.outlet.toHeightM + 0.12);
+  const reach = bodyReach(machine.outlet);
+  const halfM = Math.max(machine.bodyWidthM / 2, reach.halfM, ...nozzles.map((n) => n.position.offsetM), 0.3);
+  const topM = Math.max(...nozzles.map((n) => n.position.heightM), reach.topM);
   const scale = Math.min(room / (2 * halfM), (groundY - top - CONE) / topM);
   const x = (m: number) => width / 2 + m * scale;
   const z = (m: number) => groundY - m * scale;

@@ -3,7 +3,7 @@ import type { UnitSystem } from '#core/quantity/units.ts';
 import type { Result } from '#core/setting/result.ts';
 import { valueOf } from '#core/working/answer.ts';
 import { frameFor, type Extent, type Frame } from './frame.ts';
-import { nozzleDots, silhouette } from './machine.ts';
+import { bodyReach, nozzleDots, silhouette } from './machine.ts';
 import { ground, heightRule, profileBars, spacingDimension } from './measures.ts';
 import { group, label, line, mark, px, type Field, type Handle, type Mark, type Scene } from './scene.ts';
 import { spray } from './spray.ts';
@@ -39,7 +39,7 @@ export function extentOf(result: Result, ghost: Result | null): Extent {
   return {
     rowSpacingM: figures.R.value,
     widthM: Math.max(figures.W.value, ghost?.canopy.figures.W.value ?? 0, 0.6),
-    heightM: Math.max(aimTopM, ghost?.canopy.aimTopM ?? 0, ...result.machine.nozzles.map((n) => n.heightM + 0.15))
+    heightM: Math.max(aimTopM, ghost?.canopy.aimTopM ?? 0, bodyReach(result.machine.outlet).topM, ...result.machine.nozzles.map((n) => n.heightM + 0.15))
   };
 }
 

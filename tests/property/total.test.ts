@@ -71,7 +71,12 @@ const setting: fc.Arbitrary<Setting> = optional(
 
 const outlet: fc.Arbitrary<Outlet> = fc.oneof(
   fc.record({ kind: fc.constant('arc' as const), axisHeightM: num(RANGES.outlet.axisHeightM), radiusM: num(RANGES.outlet.radiusM), fromDeg: num(RANGES.outlet.fromDeg), toDeg: num(RANGES.outlet.toDeg), slotWidthM: num(RANGES.outlet.slotWidthM) }),
-  fc.record({ kind: fc.constant('tower' as const), fromHeightM: num(RANGES.outlet.fromHeightM), toHeightM: num(RANGES.outlet.toHeightM), offsetM: num(RANGES.outlet.offsetM), slotWidthM: num(RANGES.outlet.slotWidthM) })
+  fc.record({ kind: fc.constant('tower' as const), fromHeightM: num(RANGES.outlet.fromHeightM), toHeightM: num(RANGES.outlet.toHeightM), offsetM: num(RANGES.outlet.offsetM), slotWidthM: num(RANGES.outlet.slotWidthM) }),
+  fc.record({
+    kind: fc.constant('spouts' as const),
+    diameterM: num(RANGES.outlet.diameterM),
+    spouts: fc.array(fc.record({ heightM: num(RANGES.spouts.heightM), offsetM: num(RANGES.spouts.offsetM), angleDeg: num(RANGES.spouts.angleDeg) }), { minLength: 1, maxLength: 4 })
+  })
 );
 const machine: fc.Arbitrary<Machine> = fc.record({
   id: fc.constant('A'),

@@ -18,15 +18,17 @@ const words: CardWords = {
   colour: (name) => name,
   turned: (degrees) => `${degrees > 0 ? 'up' : 'down'} ${Math.abs(degrees)}°`
 };
-const demo = (name: string): Result => {
+const demo = (name: string, machine?: string): Result => {
   const doc = JSON.parse(readFileSync(`demo-data/${name}.json`, 'utf8')) as Document;
-  return evaluate(doc, doc.blocks[0]!.id, doc.blocks[0]!.rungs.at(-1)!.id) as Result;
+  const block = doc.blocks[0]!;
+  return evaluate({ ...doc, blocks: [{ ...block, machine: machine ?? block.machine }] }, block.id, block.rungs.at(-1)!.id) as Result;
 };
 const turned = () => result({ setting: { nozzles: [{ position: 'L1', open: false }, { position: 'R1', open: false }, { position: 'L2', swivelDeg: 10 }, { position: 'R3', swivelDeg: -5 }] } });
 
 const SCENES: Readonly<Record<string, () => Scene>> = {
   'card-apple': () => cardScene(demo('lower-bench').sprayer, words),
   'card-cherry-tower': () => cardScene(demo('cherry-wall').sprayer, words),
+  'card-cherry-spouts': () => cardScene(demo('cherry-wall', 'spouts-6').sprayer, words),
   'card-citrus-phone': () => cardScene(demo('citrus-globes').sprayer, words, true),
   'card-shut-and-turned': () => cardScene(turned().sprayer, words)
 };

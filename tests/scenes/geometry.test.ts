@@ -8,7 +8,7 @@ import { RANGES } from '#job/limits.ts';
 import { toSvg, type Mark, type Scene } from '#section/scene.ts';
 import { sectionScene, type SectionOptions } from '#section/section.ts';
 import { sectionWords as words } from '#words/en/section.ts';
-import { arcNozzles, document, onlyOpen, result } from '../support/sample.ts';
+import { arcNozzles, document, machineA, onlyOpen, result } from '../support/sample.ts';
 
 /** What stands in the picture, measured in it with a ruler: nothing here uses the code's own scale. */
 const laptop = { width: 960, height: 560, system: 'metric', words } as const satisfies SectionOptions;
@@ -174,13 +174,21 @@ describe('whatever a document may hold', () => {
     }),
     { minLength: 1, maxLength: 12 }
   );
-  const scenes = fc.record({ canopy: canopies, rowSpacingM: within(RANGES.blocks.rowSpacingM), places, width: fc.integer({ min: 200, max: 2400 }), height: fc.integer({ min: 200, max: 1600 }), us: fc.boolean() });
+  const outlets = fc.oneof(
+    fc.constant(machineA().outlet),
+    fc.record({
+      kind: fc.constant('spouts' as const),
+      diameterM: within(RANGES.outlet.diameterM),
+      spouts: fc.array(fc.record({ heightM: within(RANGES.spouts.heightM), offsetM: within(RANGES.spouts.offsetM), angleDeg: within(RANGES.spouts.angleDeg) }), { minLength: 1, maxLength: 12 })
+    })
+  );
+  const scenes = fc.record({ canopy: canopies, outlet: outlets, rowSpacingM: within(RANGES.blocks.rowSpacingM), places, width: fc.integer({ min: 200, max: 2400 }), height: fc.integer({ min: 200, max: 1600 }), us: fc.boolean() });
 
   it('every number of the drawing is finite, every field and handle has its place, no field leaves the paper', () => {
     fc.assert(
-      fc.property(scenes, ({ canopy, rowSpacingM, places: list, width, height, us }) => {
+      fc.property(scenes, ({ canopy, outlet, rowSpacingM, places: list, width, height, us }) => {
         const nozzles = list.map(({ open: _, ...n }, i) => ({ ...arcNozzles()[0]!, ...n, id: `N${i}` }));
-        const doc: Document = document({ canopy, block: { rowSpacingM }, machine: { nozzles }, setting: { nozzles: list.map((n, i) => ({ position: `N${i}`, open: n.open })) } });
+        const doc: Document = document({ canopy, block: { rowSpacingM }, machine: { nozzles, outlet }, setting: { nozzles: list.map((n, i) => ({ position: `N${i}`, open: n.open })) } });
         const r = evaluate(doc, 'block', 'now') as Result;
         const scene = sectionScene(r, { width, height, system: us ? 'us' : 'metric', words, ghost: r, selected: 'N0' });
         expect(toSvg(scene, 'x')).not.toMatch(/NaN|Infinity|undefined/);

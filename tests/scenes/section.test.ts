@@ -13,6 +13,11 @@ const at = (doc: Document, block = 0, rung = -1): Result => evaluate(doc, doc.bl
 const laptop = { width: 960, height: 560, system: 'metric', words } as const satisfies SectionOptions;
 const phone = { ...laptop, width: 390, height: 384 };
 const apple = demo('lower-bench');
+/** The cherry wall before its machine with round spouts. */
+const spouts = (): Result => {
+  const doc = demo('cherry-wall');
+  return at({ ...doc, blocks: doc.blocks.map((b) => ({ ...b, machine: 'spouts-6' })) });
+};
 
 const SCENES: Readonly<Record<string, () => Scene>> = {
   'apple-full-leaf': () => sectionScene(at(apple), laptop),
@@ -23,6 +28,7 @@ const SCENES: Readonly<Record<string, () => Scene>> = {
     const r = at(demo('cherry-wall'));
     return sectionScene(r, { ...laptop, selected: r.machine.nozzles[2]!.id });
   },
+  'cherry-spouts': () => sectionScene(spouts(), laptop),
   'skirt-above-top': () => sectionScene(result({ canopy: { skirtM: 3.5 } }), laptop),
   'rows-too-narrow': () => sectionScene(result({ block: { rowSpacingM: 1.1 } }), laptop),
   'nothing-open': () => sectionScene(result({ setting: { nozzles: machineA().nozzles.map((n) => ({ position: n.id, open: false })) } }), laptop)
@@ -78,6 +84,27 @@ describe('the drawing is to scale', () => {
     const marks = flat(SCENES['skirt-above-top']!().marks);
     expect(marks.filter((m) => m.cls === 'crown').every((m) => m.attrs?.['d'] === '')).toBe(true);
     expect(marks.some((m) => m.cls === 'machine')).toBe(true);
+  });
+  it('draws each round spout on both sides with its mouth as wide, as high, as far out and turned as it is', () => {
+    const r = spouts();
+    const scene = sectionScene(r, laptop);
+    const o = r.machine.outlet;
+    if (o.kind !== 'spouts') throw new Error('other outlet');
+    const spot = (id: string) => scene.spots.find((s) => s.id === id)!;
+    // The nozzles sit in the mouths: two of them are the ruler.
+    const metre = (spot('R1').y - spot('R5').y) / (2 - 0.6);
+    const middle = (spot('L1').x + spot('R1').x) / 2;
+    const mouths = String(flat(scene.marks).find((m) => m.cls === 'mouth')!.attrs!['d']).split('M').slice(1).map((d) => d.split('L').map((p) => p.split(' ').map(Number) as [number, number]));
+    expect(mouths).toHaveLength(2 * o.spouts.length);
+    for (const side of [-1, 1])
+      o.spouts.forEach((spout, i) => {
+        const [a, b] = mouths[i + (side > 0 ? o.spouts.length : 0)]!;
+        expect(Math.hypot(a![0] - b![0], a![1] - b![1]) / metre).toBeCloseTo(o.diameterM, 2);
+        expect((side * ((a![0] + b![0]) / 2 - middle)) / metre).toBeCloseTo(spout.offsetM, 2);
+        expect((spot('R1').y - (a![1] + b![1]) / 2) / metre + 0.6).toBeCloseTo(spout.heightM, 2);
+        // Upper end first: a spout that points up has it further in.
+        expect((Math.atan2(side * (b![0] - a![0]), b![1] - a![1]) * 180) / Math.PI).toBeCloseTo(spout.angleDeg, 0);
+      });
   });
   it('draws spray of open nozzles alone, and bars over the shut', () => {
     const marks = flat(sectionScene(result({ setting: { nozzles: machineA().nozzles.map((n) => ({ position: n.id, open: onlyOpen('L3').length > 0 && n.id === 'L3' })) } }), laptop).marks);

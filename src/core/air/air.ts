@@ -54,9 +54,17 @@ export const POWER_RATIO = formula('fan-power-ratio', 'p', '1', { N: 'rpm', N1: 
   range: { N: POSITIVE, N1: POSITIVE }
 });
 
-/** Area of one side's outlet slot, m². */
-export const outletArea = (o: Outlet): number =>
-  o.kind === 'arc' ? o.slotWidthM * o.radiusM * ((o.toDeg - o.fromDeg) * Math.PI) / 180 : o.slotWidthM * (o.toHeightM - o.fromHeightM);
+/** Area of one side's outlet, slot or round mouths, m². */
+export function outletArea(o: Outlet): number {
+  switch (o.kind) {
+    case 'arc':
+      return (o.slotWidthM * o.radiusM * ((o.toDeg - o.fromDeg) * Math.PI)) / 180;
+    case 'tower':
+      return o.slotWidthM * (o.toHeightM - o.fromHeightM);
+    case 'spouts':
+      return (o.spouts.length * Math.PI * o.diameterM ** 2) / 4;
+  }
+}
 
 /** One way to bring the air given to the air needed. */
 export interface AirMatch {

@@ -16,17 +16,18 @@ export interface Rule {
   suits(problem: FittingProblem): boolean;
 }
 
-const topOf = ({ outlet }: FittingProblem): number =>
-  outlet.kind === 'tower' ? outlet.toHeightM : outlet.axisHeightM + outlet.radiusM * (outlet.toDeg >= 90 ? 1 : Math.sin((outlet.toDeg * Math.PI) / 180));
-const arc = (p: FittingProblem): boolean => p.outlet.kind === 'arc';
+const arc = ({ outlet }: FittingProblem): boolean => outlet.kind === 'arc';
+/** How far the canopy stands above the upper end of a radial fan's slot, m; none for other outlets. */
+const aboveArc = ({ outlet, canopyTopM }: FittingProblem): number =>
+  outlet.kind === 'arc' ? canopyTopM - outlet.axisHeightM - outlet.radiusM * (outlet.toDeg >= 90 ? 1 : Math.sin((outlet.toDeg * Math.PI) / 180)) : NaN;
 /** More than this above the outlet, a radial fan has to throw upward; from memory. */
 const HIGH_ABOVE_OUTLET_M = 2;
 
 export const RULES: readonly Rule[] = [
-  { id: 'upper-large', upper: [0.65, 0.8], source: 'niederholzer-2023', certainty: 'published', suits: (p) => arc(p) && p.canopyTopM - topOf(p) > HIGH_ABOVE_OUTLET_M },
+  { id: 'upper-large', upper: [0.65, 0.8], source: 'niederholzer-2023', certainty: 'published', suits: (p) => aboveArc(p) > HIGH_ABOVE_OUTLET_M },
   // Trees of 20 to 25 ft.
   { id: 'upper-low-machine', upper: [0.68, 0.72], source: 'brann-1965', certainty: 'published', suits: (p) => arc(p) && p.canopyTopM >= 6 && p.canopyTopM <= 7.6 },
-  { id: 'two-thirds', upper: [0.65, 0.69], source: 'habit', certainty: 'memory', suits: (p) => arc(p) && p.canopyTopM - topOf(p) > 0 },
+  { id: 'two-thirds', upper: [0.65, 0.69], source: 'habit', certainty: 'memory', suits: (p) => aboveArc(p) > 0 },
   { id: 'middle-heavy', source: 'comite-citricos-2024', certainty: 'published', suits: (p) => arc(p) && p.evergreen },
   { id: 'proportional', upper: [0.5, 0.6], source: 'habit', certainty: 'memory', suits: (p) => p.outlet.kind === 'tower' }
 ];

@@ -29,10 +29,24 @@ export interface FanGear {
   readonly atPtoRpm: number;
 }
 
-/** Arc: a slot around an axial fan, angles above horizontal. Tower: an upright slot at a distance from the centre line. */
+/** The mouth of one round spout. */
+export interface Spout {
+  /** Height above ground, m. */
+  readonly heightM: number;
+  /** Distance from the machine's centre line, m. */
+  readonly offsetM: number;
+  /** Direction of its air above horizontal, pointing outward, degrees. */
+  readonly angleDeg: number;
+}
+
+/**
+ * Where the air leaves, alike on both sides. Arc: a slot around an axial fan, angles above horizontal. Tower: an upright slot at a distance
+ * from the centre line. Spouts: round mouths of one diameter, each at its own place and in its own direction.
+ */
 export type Outlet =
   | { readonly kind: 'arc'; readonly axisHeightM: number; readonly radiusM: number; readonly fromDeg: number; readonly toDeg: number; readonly slotWidthM: number }
-  | { readonly kind: 'tower'; readonly fromHeightM: number; readonly toHeightM: number; readonly offsetM: number; readonly slotWidthM: number };
+  | { readonly kind: 'tower'; readonly fromHeightM: number; readonly toHeightM: number; readonly offsetM: number; readonly slotWidthM: number }
+  | { readonly kind: 'spouts'; readonly diameterM: number; readonly spouts: readonly Spout[] };
 
 export interface Machine {
   readonly id: string;

@@ -100,6 +100,8 @@ export const PROBLEM_SENTENCES = {
   'not-plain-text': (_, v) => `is ${v}, with line breaks or control characters; plain text on one line is needed. Remove them.`,
 
   'duplicate-id': (p, v) => `is ${v}, which entry ${p['first']} of the same list has already; each id stands once. Rename one of the two.`,
+  'same-place': (p) =>
+    `stands ${figure(p['heightM'])} m high and ${figure(p['offsetM'])} m from the middle, where entry ${p['first']} of the same list stands already; each place is taken once. Move one of the two, or remove it.`,
   'reserved-id': (p, v) => `is ${v}, the id of the built-in table; any other id is allowed. Rename it, or leave the table out and use the built-in one.`,
   'no-such-reference': (p, v) =>
     `is ${v}, but there is no such ${REFERENCES[String(p['kind'])] ?? p['kind']}${p['within'] ? ` "${p['within']}"` : ''}; ` +

@@ -59,6 +59,9 @@ describe('air', () => {
   test('outlets', () => {
     expect(outletArea({ kind: 'arc', axisHeightM: 1, radiusM: 0.5, fromDeg: 0, toDeg: 90, slotWidthM: 0.1 })).toBeCloseTo((0.1 * 0.5 * Math.PI) / 2, 12);
     expect(outletArea({ kind: 'tower', fromHeightM: 0.5, toHeightM: 2.5, offsetM: 0.4, slotWidthM: 0.08 })).toBeCloseTo(0.16, 12);
+    // Three pipes of 20 cm.
+    const spouts = [{ heightM: 0.8, offsetM: 0.5, angleDeg: 0 }, { heightM: 1.2, offsetM: 0.5, angleDeg: 10 }, { heightM: 1.6, offsetM: 0.4, angleDeg: 30 }];
+    expect(outletArea({ kind: 'spouts', diameterM: 0.2, spouts })).toBeCloseTo(3 * Math.PI * 0.1 ** 2, 12);
     const closed = air({ machine: { outlet: { kind: 'tower', fromHeightM: 2, toHeightM: 2, offsetM: 0.4, slotWidthM: 0.08 } } });
     expect(refusal(closed.outletSpeed)).toBe('input-out-of-range @ machine.outlet');
   });

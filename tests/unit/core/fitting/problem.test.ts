@@ -131,6 +131,8 @@ test('rules are those of §6.1, for the machines and trees that they are meant f
   expect(suits({ canopyTopM: 4 })).toEqual(['upper-large', 'two-thirds']);
   expect(suits({ canopyTopM: 6.5, evergreen: true })).toEqual(['upper-large', 'upper-low-machine', 'two-thirds', 'middle-heavy']);
   expect(suits({ outlet: { kind: 'tower', fromHeightM: 0.5, toHeightM: 3, offsetM: 0.5, slotWidthM: 0.1 } })).toEqual(['proportional']);
+  // None was meant for round spouts, however high or green the trees are.
+  expect(suits({ outlet: { kind: 'spouts', diameterM: 0.15, spouts: [{ heightM: 1, offsetM: 0.5, angleDeg: 20 }] }, canopyTopM: 6.5, evergreen: true })).toEqual([]);
   const met = (top: number) => Object.fromEntries(ruleReports(p, top, false).map((r) => [r.rule, r.met]));
   expect(met(0.538)).toMatchObject({ 'upper-large': false, proportional: true });
   expect(met(0.667)).toMatchObject({ 'upper-large': true, 'two-thirds': true, 'upper-low-machine': false, 'middle-heavy': false });
