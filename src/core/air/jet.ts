@@ -59,18 +59,6 @@ export const emptyPath = (kind: JetKind): JetPath => {
 /** Leaf and wood in the way of the air at a place, m²/m³. */
 export type Density = (xM: number, zM: number) => number;
 
-/** State of a jet: flow, momentum, place, and the path in the moving air. */
-interface State {
-  q: number;
-  mx: number;
-  mz: number;
-  x: number;
-  z: number;
-  sigma: number;
-}
-const state = (): State => ({ q: 0, mx: 0, mz: 0, x: 0, z: 0, sigma: 0 });
-const [now, slope, ahead, after] = [state(), state(), state(), state()];
-
 /**
  * An integral jet in cross wind with canopy drag: flow and vector momentum are marched along the path (Heun, 0.2 m), the air that is
  * taken up brings the wind's momentum. Entrainment α of a plane jet (Rajaratnam 1976; Pope 2000), corrected by 1 + σ/g where a radial
@@ -80,64 +68,130 @@ const [now, slope, ahead, after] = [state(), state(), state(), state()];
  * @param path is filled and returned @param wind across the row, positive with x
  */
 export function jetPath(path: JetPath, start: JetStart, wind: WindProfile, density: Density, c: JetConstants): JetPath {
-  const angle = (start.angleDeg * Math.PI) / 180;
-  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
-  const { kind, speedMPerS: u0, widthM: w, radiusM: r0 } = start;
-  const g0 = kind === 'radial' ? r0 : 1;
-  const q0 = kind === 'round' ? (u0 * Math.PI * w * w) / 4 : u0 * w * g0;
-  Object.assign(now, { q: q0, mx: u0 * cos * q0, mz: u0 * sin * q0, x: start.xM, z: start.zM, sigma: 0 });
-  const outletExcess = Math.hypot(u0 * cos - windAt(wind, start.zM), u0 * sin);
-  const spread = (sigma: number) => (kind === 'radial' ? r0 + sigma : 1);
-
-  const rate = (s: State, out: State): void => {
-    const ux = s.mx / s.q;
-    const uz = s.mz / s.q;
-    const u = Math.sqrt(ux * ux + uz * uz) || 1e-9;
-    const uw = windAt(wind, s.z);
-    const excess = Math.sqrt((ux - uw) * (ux - uw) + uz * uz);
-    const g = spread(s.sigma);
-    if (kind === 'round') out.q = c.roundEntrainment * Math.sqrt(excess * s.q) * Math.min(1, s.sigma / (CORE_DIAMETERS * w));
-    else out.q = 2 * g * c.entrainment * (kind === 'radial' ? 1 + s.sigma / g : 1) * Math.min(Math.SQRT2 * excess, outletExcess);
-    const drag = (c.canopyDrag * density(s.x, s.z) * s.q) / u;
-    out.mx = uw * out.q - drag * (u * ux - Math.abs(uw) * uw);
-    out.mz = -drag * u * uz;
-    out.x = ux / u;
-    out.z = uz / u;
-    out.sigma = excess / u;
-  };
-
+  const march = new March(path.kind, start, wind, density, c);
   path.count = 0;
   for (let i = 0; i < MOST_NODES; i++) {
-    const ux = now.mx / now.q;
-    const uz = now.mz / now.q;
-    const u = Math.sqrt(ux * ux + uz * uz);
-    const uw = windAt(wind, now.z);
-    const excess = Math.sqrt((ux - uw) * (ux - uw) + uz * uz);
-    const g = spread(now.sigma);
-    path.x[i] = now.x;
-    path.z[i] = now.z;
-    path.ux[i] = ux;
-    path.uz[i] = uz;
-    path.ex[i] = u > 0 ? ux / u : cos;
-    path.ez[i] = u > 0 ? uz / u : sin;
-    path.g[i] = g;
-    path.b[i] = kind === 'round' ? Math.sqrt((Math.LN2 * now.q) / (2 * Math.PI * Math.max(u, 1e-6))) : now.q / (3.011 * Math.max(u, 1e-6) * g);
-    const peak = Math.min((kind === 'round' ? 2 : Math.SQRT2) * excess, outletExcess);
-    const k = excess > 0 ? peak / excess : 0;
-    path.speed[i] = Math.hypot(uw + k * (ux - uw), k * uz);
+    march.note(path, i);
     path.count = i + 1;
-    if (excess < LEAST_MPERS || u < LEAST_MPERS || now.z > CEILING_M) break;
-
-    rate(now, slope);
-    for (const key of KEYS) ahead[key] = now[key] + STEP_M * slope[key];
-    rate(ahead, after);
-    for (const key of KEYS) now[key] += (STEP_M / 2) * (slope[key] + after[key]);
-    if (now.z < 0.1 && now.mz < 0) now.mz = 0;
-    if (now.z < 0.05) now.z = 0.05;
+    if (march.excess < LEAST_MPERS || march.speed < LEAST_MPERS || march.z > CEILING_M) break;
+    march.advance();
   }
   return path;
 }
-const KEYS = ['q', 'mx', 'mz', 'x', 'z', 'sigma'] as const;
+
+/** State of a jet on its way: flow, momentum, place, and the path in the moving air. Plain fields, for it is marched at every frame of a drag. */
+class March {
+  private q: number;
+  private mx: number;
+  private mz: number;
+  private x: number;
+  z: number;
+  private sigma = 0;
+  /** Flux-mean speed, and speed against the wind, where it was last noted. */
+  speed = 0;
+  excess = 0;
+  private readonly outletExcess: number;
+  private readonly radial: boolean;
+  private readonly round: boolean;
+  private readonly coreM: number;
+  private readonly r0: number;
+  private readonly start: JetStart;
+  private readonly wind: WindProfile;
+  private readonly density: Density;
+  private readonly c: JetConstants;
+  // Rates of change per metre of path.
+  private dq = 0;
+  private dmx = 0;
+  private dmz = 0;
+  private dx = 0;
+  private dz = 0;
+  private dsigma = 0;
+
+  constructor(kind: JetKind, start: JetStart, wind: WindProfile, density: Density, c: JetConstants) {
+    this.start = start;
+    this.wind = wind;
+    this.density = density;
+    this.c = c;
+    this.radial = kind === 'radial';
+    this.round = kind === 'round';
+    const { speedMPerS: u0, widthM: w, radiusM, angleDeg, xM, zM } = start;
+    const angle = (angleDeg * Math.PI) / 180;
+    const [ux, uz] = [u0 * Math.cos(angle), u0 * Math.sin(angle)];
+    this.r0 = radiusM;
+    this.coreM = CORE_DIAMETERS * w;
+    this.q = this.round ? (u0 * Math.PI * w * w) / 4 : u0 * w * (this.radial ? radiusM : 1);
+    this.mx = ux * this.q;
+    this.mz = uz * this.q;
+    this.x = xM;
+    this.z = zM;
+    const dx = ux - windAt(wind, zM);
+    this.outletExcess = Math.sqrt(dx * dx + uz * uz);
+  }
+
+  /** Writes the state as node `i` of a path. */
+  note(path: JetPath, i: number): void {
+    const { q, x, z } = this;
+    const ux = this.mx / q;
+    const uz = this.mz / q;
+    const u = Math.sqrt(ux * ux + uz * uz);
+    const uw = windAt(this.wind, z);
+    const excess = Math.sqrt((ux - uw) * (ux - uw) + uz * uz);
+    const g = this.radial ? this.r0 + this.sigma : 1;
+    path.x[i] = x;
+    path.z[i] = z;
+    path.ux[i] = ux;
+    path.uz[i] = uz;
+    const angle = (this.start.angleDeg * Math.PI) / 180;
+    path.ex[i] = u > 0 ? ux / u : Math.cos(angle);
+    path.ez[i] = u > 0 ? uz / u : Math.sin(angle);
+    path.g[i] = g;
+    path.b[i] = this.round ? Math.sqrt((Math.LN2 * q) / (2 * Math.PI * Math.max(u, 1e-6))) : q / (3.011 * Math.max(u, 1e-6) * g);
+    const peak = Math.min((this.round ? 2 : Math.SQRT2) * excess, this.outletExcess);
+    const k = excess > 0 ? peak / excess : 0;
+    const px = uw + k * (ux - uw);
+    const pz = k * uz;
+    path.speed[i] = Math.sqrt(px * px + pz * pz);
+    this.speed = u;
+    this.excess = excess;
+  }
+
+  private rates(q: number, mx: number, mz: number, x: number, z: number, sigma: number): void {
+    const { c } = this;
+    const ux = mx / q;
+    const uz = mz / q;
+    const u = Math.sqrt(ux * ux + uz * uz) || 1e-9;
+    const uw = windAt(this.wind, z);
+    const excess = Math.sqrt((ux - uw) * (ux - uw) + uz * uz);
+    if (this.round) this.dq = c.roundEntrainment * Math.sqrt(excess * q) * Math.min(1, sigma / this.coreM);
+    else {
+      const g = this.radial ? this.r0 + sigma : 1;
+      this.dq = 2 * g * c.entrainment * (this.radial ? 1 + sigma / g : 1) * Math.min(Math.SQRT2 * excess, this.outletExcess);
+    }
+    const drag = (c.canopyDrag * this.density(x, z) * q) / u;
+    this.dmx = uw * this.dq - drag * (u * ux - Math.abs(uw) * uw);
+    this.dmz = -drag * u * uz;
+    this.dx = ux / u;
+    this.dz = uz / u;
+    this.dsigma = excess / u;
+  }
+
+  /** One step of Heun's method. */
+  advance(): void {
+    const { q, mx, mz, x, z, sigma } = this;
+    this.rates(q, mx, mz, x, z, sigma);
+    const { dq, dmx, dmz, dx, dz, dsigma } = this;
+    this.rates(q + STEP_M * dq, mx + STEP_M * dmx, mz + STEP_M * dmz, x + STEP_M * dx, z + STEP_M * dz, sigma + STEP_M * dsigma);
+    const half = STEP_M / 2;
+    this.q = q + half * (dq + this.dq);
+    this.mx = mx + half * (dmx + this.dmx);
+    this.mz = mz + half * (dmz + this.dmz);
+    this.x = x + half * (dx + this.dx);
+    this.z = z + half * (dz + this.dz);
+    this.sigma = sigma + half * (dsigma + this.dsigma);
+    if (this.z < 0.1 && this.mz < 0) this.mz = 0;
+    if (this.z < 0.05) this.z = 0.05;
+  }
+}
 
 /** Length of a step along a path, m. */
 export const JET_STEP_M = STEP_M;

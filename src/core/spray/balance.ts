@@ -1,51 +1,34 @@
 import { CELLS } from './flight.ts';
 import { rayWeights } from './rays.ts';
-import { SIZE_GRID_UM, sizeWeights } from './spectrum.ts';
 import type { SideTransport, Transport } from './transport.ts';
-import { DEPTHS, FATES, HEIGHTS, type FaceSpeed, type Fate, type HeightCell, type NozzleBalance, type Release, type Shares8, type SprayBalance, type SprayCase } from './types.ts';
+import { DEPTHS, FATES, HEIGHTS, type FaceSpeed, type Fate, type HeightCell, type NozzleBalance, type Shares8, type SprayBalance, type SprayCase } from './types.ts';
+import { byRay, PER_RAY } from './weights.ts';
 
-const SIZES = SIZE_GRID_UM.length;
-
-/** Weights of one nozzle on the parcels of its side, ray by ray, size by size, together 1. */
-export function parcelWeights(c: SprayCase, side: SideTransport, n: Release): Float64Array {
-  const rays = rayWeights(c, side.rays, n);
-  const sizes = sizeWeights(n.vmdUm, c.constants.finePart);
-  const weights = new Float64Array(rays.length * SIZES);
-  for (let j = 0, p = 0; j < rays.length; j++) for (let s = 0; s < SIZES; s++) weights[p++] = rays[j]! * sizes[s]!;
-  return weights;
-}
-
-/** Where the spray of the nozzles in hand ends: weights times what becomes of each parcel. Shares are of what the nozzles of both sides spray together. */
+/** Where the spray of the nozzles in hand ends: weights times what becomes of each ray. Shares are of what the nozzles of both sides spray together. */
 export function balance(c: SprayCase, { field, sides }: Transport): SprayBalance {
   const total = c.nozzles.reduce((q, n) => q + n.flowLPerMin, 0);
   const perNozzle: NozzleBalance[] = [];
-  const shares = new Float64Array(FATES.length);
-  const near = new Float64Array(CELLS);
-  const rows = new Float64Array(HEIGHTS);
-  for (const side of sides) {
-    const parcels = side.rays.length * SIZES;
-    const all = new Float64Array(parcels);
+  const sum = new Float64Array(PER_RAY);
+  for (const side of sides)
     for (const n of c.nozzles) {
       if (n.side !== side.side) continue;
-      const weights = parcelWeights(c, side, n);
+      const rays = rayWeights(c, side.rays, n);
+      const ends = byRay(side, n.vmdUm, c.constants.finePart);
       const own = new Float64Array(FATES.length);
       const part = total > 0 ? n.flowLPerMin / total : 0;
-      for (let p = 0; p < parcels; p++) {
-        const w = weights[p]!;
+      for (let j = 0; j < rays.length; j++) {
+        const w = rays[j]!;
+        // Far off: less than any share that is ever shown.
         if (w < 1e-9) continue;
-        all[p]! += w * part;
-        for (let f = 0; f < FATES.length; f++) own[f]! += w * side.fates[p * FATES.length + f]!;
+        const at = j * PER_RAY;
+        for (let f = 0; f < FATES.length; f++) own[f]! += w * ends[at + f]!;
+        for (let i = 0; i < PER_RAY; i++) sum[i]! += part * w * ends[at + i]!;
       }
       perNozzle.push({ position: n.position, shares: named(own) });
     }
-    for (let p = 0; p < parcels; p++) {
-      const w = all[p]!;
-      if (w === 0) continue;
-      for (let f = 0; f < FATES.length; f++) shares[f]! += w * side.fates[p * FATES.length + f]!;
-      for (let i = 0; i < CELLS; i++) near[i]! += w * side.near[p * CELLS + i]!;
-      for (let i = 0; i < HEIGHTS; i++) rows[i]! += w * side.rows[p * HEIGHTS + i]!;
-    }
-  }
+  const shares = sum.subarray(0, FATES.length);
+  const near = sum.subarray(FATES.length, FATES.length + CELLS);
+  const rows = sum.subarray(FATES.length + CELLS);
   const order = new Map(c.nozzles.map((n, i) => [n.position, i]));
   perNozzle.sort((a, b) => order.get(a.position)! - order.get(b.position)!);
 

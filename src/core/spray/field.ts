@@ -17,7 +17,7 @@ export interface CanopyField {
   readonly wood: number;
   /** Depth at which the shell ends, share of the half width from the middle. */
   readonly coreShare: number;
-  /** Area that catches, per ground area of the row spacing, by height cell: leaf, or wood where there is no leaf. */
+  /** Area that catches, per ground area of the row spacing, by height cell: leaf, and the wood that shows. */
   readonly areaIndex: Float64Array;
   /** No leaf at all. */
   readonly bare: boolean;
@@ -53,7 +53,7 @@ export function canopyField(canopy: SprayCanopy, c: SprayConstants): CanopyField
   const areaIndex = Float64Array.from({ length: HEIGHTS }, (_, k) => {
     const from = skirtM + ((topM - skirtM) * k) / HEIGHTS;
     const to = skirtM + ((topM - skirtM) * (k + 1)) / HEIGHTS;
-    return ((bare ? wood : lad * relative((from + to) / 2)) * sectionArea(outline, from, to) * canopy.filled) / canopy.rowSpacingM;
+    return ((lad * relative((from + to) / 2) + wood) * sectionArea(outline, from, to) * canopy.filled) / canopy.rowSpacingM;
   });
   return { rowSpacingM: canopy.rowSpacingM, skirtM, topM, reachM, filled: canopy.filled, stepM: STEP_M, half, shell, core, wood, coreShare: 1 - c.shellShare, areaIndex, bare };
 }

@@ -1,8 +1,8 @@
 import type { JetPath } from '../air/jet.ts';
-import { parcelWeights } from './balance.ts';
 import { CELLS, Flight, type Recorder } from './flight.ts';
 import { SIZE_GRID_UM } from './spectrum.ts';
 import type { SideTransport, Transport } from './transport.ts';
+import { parcelWeights } from './weights.ts';
 import { FATES, HEIGHTS, TRACK_STEP_S, type DropTrack, type JetPoint, type SprayCase, type SprayPicture } from './types.ts';
 
 const CELL_M = 0.1;

@@ -117,13 +117,13 @@ export type Shares8 = Readonly<Record<Fate, number>>;
 export interface HeightCell {
   readonly fromM: number;
   readonly toM: number;
-  /** Leaf (of a bare tree, wood) on the ground area of the row spacing, m²/m². */
+  /** Leaf, and the wood that shows, on the ground area of the row spacing, m²/m². */
   readonly areaIndex: number;
   /** Share of what is sprayed that stays at this height, all rows. */
   readonly share: number;
   /** Of it, in the nearest row by depth, from the sprayed face. */
   readonly byDepth: readonly number[];
-  /** Deposit on leaf area, one side counted, µL/cm²; null where nothing grows. */
+  /** Deposit on leaf and showing wood, one side counted, µL/cm²; null where nothing grows. */
   readonly depositUlPerCm2: number | null;
 }
 
@@ -151,7 +151,7 @@ export interface SprayBalance {
   readonly lost: number;
   readonly perNozzle: readonly NozzleBalance[];
   readonly heights: readonly HeightCell[];
-  /** Mean deposit on leaf area, µL/cm², and how uneven it is by height: standard deviation over mean, weighted by leaf area. */
+  /** Mean deposit on leaf and showing wood, µL/cm², and how uneven it is by height: standard deviation over mean, weighted by leaf area. */
   readonly depositUlPerCm2: number | null;
   readonly cv: number | null;
   readonly faces: readonly FaceSpeed[];
