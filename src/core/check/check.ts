@@ -49,7 +49,7 @@ export function checkState(document: Document, result: Result, check: Check | un
     ...dueFindings(result.block, { ...result.rung, check }),
     ...walkFindings(check, walk),
     ...(current?.findings ?? []),
-    ...earlier(rounds, outcome, current),
+    ...timed(rounds, outcome),
     ...resultFindings(outcome, rounds, result, assumptions),
     ...(used?.findings ?? [])
   ];
@@ -68,9 +68,9 @@ export function checkState(document: Document, result: Result, check: Check | un
   };
 }
 
-/** What was found about a speed that was timed in an earlier round and still counts. */
-const earlier = (rounds: readonly RoundState[], { speedRound }: Outcome, current: RoundState | null): Finding[] =>
-  speedRound === null || speedRound === current?.index ? [] : rounds[speedRound]!.findings.filter((f) => f.path === 'check.runs' || f.path === 'check.displayKmH');
+/** What was found about the speed that counts, which may be of an earlier round. */
+const timed = (rounds: readonly RoundState[], { speedRound }: Outcome): Finding[] =>
+  speedRound === null ? [] : rounds[speedRound]!.findings.filter((f) => f.path === 'check.runs' || f.path === 'check.displayKmH');
 
 /** Two rules may see the same thing: it is said once. */
 const once = (findings: readonly Finding[]): Finding[] => {

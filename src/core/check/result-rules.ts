@@ -36,8 +36,7 @@ function standingFindings(outcome: Outcome, rounds: readonly RoundState[]): Find
   if (timed && outcome.speedRound === null) for (const measurement of timed.speedStanding.changed) out.push(finding('check-speed-stale', 'warn', { measurement }, [], measurement));
   const tested = rounds.findLast((r) => r.outcome.flowRound === r.index);
   if (tested && outcome.flowRound === null) for (const measurement of tested.outputStanding.changed) out.push(finding('check-output-stale', 'warn', { measurement }, [], measurement));
-  const from = outcome.flowRound === null ? undefined : rounds[outcome.flowRound];
-  if (from && outcome.flowStanding === 'scaled') out.push(finding('check-output-scaled', 'note', { flow: amount(outcome.flow.value) }, ['arithmetic'], 'setting.nozzles'));
+  if (outcome.flowStanding === 'scaled') out.push(finding('check-output-scaled', 'note', { flow: amount(outcome.flow.value) }, ['arithmetic'], 'setting.nozzles'));
   return out;
 }
 
