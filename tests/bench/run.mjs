@@ -2,7 +2,7 @@
 import { spawnSync } from 'node:child_process';
 import { build } from 'vite';
 
-const ALL = ['evaluate', 'fitting', 'table', 'drag'];
+const ALL = ['evaluate', 'fitting', 'spray', 'table', 'drag'];
 const wanted = process.argv.slice(2).length > 0 ? process.argv.slice(2) : ALL;
 for (const name of wanted) {
   if (!ALL.includes(name)) {
@@ -11,6 +11,6 @@ for (const name of wanted) {
   }
   const outDir = `.cache/bench/${name}`;
   await build({ configFile: false, logLevel: 'error', build: { ssr: `tests/bench/${name}.ts`, outDir, emptyOutDir: true, target: 'node20', minify: false, rolldownOptions: { output: { entryFileNames: `${name}.mjs` } } } });
-  const { status } = spawnSync(process.execPath, [`${outDir}/${name}.mjs`], { stdio: 'inherit' });
+  const { status } = spawnSync(process.execPath, ['--expose-gc', `${outDir}/${name}.mjs`], { stdio: 'inherit' });
   if (status !== 0) process.exit(status ?? 1);
 }
