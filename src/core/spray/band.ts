@@ -1,10 +1,7 @@
 import { SPRAY_CONSTANTS, VMD_OF, VMD_UNKNOWN } from './assumptions.ts';
 import { balance } from './balance.ts';
 import { transport, type Transport } from './transport.ts';
-import { FATES, LEAST_BAND, type BandRun, type Fate, type Range, type SprayBalance, type SprayBand, type SprayCase, type SprayConstants } from './types.ts';
-
-/** Losses of a plume that does not fit the trees were off by this much in neighbouring paths: their band is at least as wide. */
-const LEAST_LOSS_BAND = 0.1;
+import { FATES, LEAST_BAND, LEAST_LOSS_BAND, type BandRun, type Fate, type Range, type SprayBalance, type SprayBand, type SprayCase, type SprayConstants } from './types.ts';
 
 /** One thing that may be otherwise: the case at both ends of its plausible range, and whether the drops must fly anew. */
 export interface Variation {

@@ -209,3 +209,5 @@ export interface SprayBand {
 }
 /** Against published balances the share on the trees was off by this much with guessed trees: the band is at least as wide. */
 export const LEAST_BAND = 0.15;
+/** Losses of a plume that does not fit the trees were off by this much in neighbouring paths: their band is at least as wide. */
+export const LEAST_LOSS_BAND = 0.1;

@@ -21,7 +21,7 @@ export const SPRAY_ASSUMPTION_WORDS: Readonly<Record<string, AssumptionWords>> =
   'spray.core-ratio': { label: 'Leaf inside the crown', meaning: 'Leaf density of the inner part over that of the shell.' },
   'spray.cross-wind': { label: 'Wind across the rows', meaning: 'At the top of the canopy, from the left. It bends the air in the drawing. The model does not show what wind does to deposit.' },
   'spray.wind-decay': { label: 'Wind lost in the canopy', meaning: 'How fast wind falls from the top of the canopy down.' },
-  'spray.delta-t': { label: 'Delta T for drying drops', meaning: 'Dry minus wet bulb. The larger, the faster drops shrink in flight.' },
+  'spray.delta-t': { label: 'Delta T for drying drops', meaning: 'Dry minus wet bulb. The larger, the faster drops shrink in flight. Where the day’s weather was typed it comes from there, unless you set it here.' },
   'spray.fine-part': { label: 'Fine part of the spectrum', meaning: 'Drop size below which a tenth of the spray is, over the median size.' },
   'spray.non-volatile': { label: 'What does not evaporate', meaning: 'Part of the liquid that stays when a drop has dried, by volume.' },
   'spray.release-speed': { label: 'Speed out of the nozzle', meaning: 'Speed at which drops leave the nozzle.' },
