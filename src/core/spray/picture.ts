@@ -15,7 +15,7 @@ const FOLLOWED = [0.15, 0.5, 0.85] as const;
 const SIZES = SIZE_GRID_UM.length;
 
 /**
- * What is drawn: spray in the air by place, the paths of the air, and the ways of some drops. Of all nozzles that spray, or of one alone.
+ * What is drawn: spray that passes each place, the paths of the air, and the ways of some drops. Of all nozzles that spray, or of one alone.
  * @param position nozzle to be seen alone @param tracks whether ways of drops are wanted
  */
 export function picture(c: SprayCase, t: Transport, position: string | null = null, tracks = false): SprayPicture {
@@ -61,7 +61,7 @@ function follow(flight: Flight, side: SideTransport, ray: number, size: number, 
   flight.fly(side.paths[ray]!, side.rays[ray]!, SIZE_GRID_UM[size]! * 1e-6, bin.fates, bin.near, bin.rows, 0);
 }
 
-/** Adds a parcel's time in each cell, times what it still carries. */
+/** Adds a parcel's way through each cell, times what it still carries: spray that passes there, whether fast or slow. */
 class Painter implements Recorder {
   weight = 0;
   constructor(
@@ -71,9 +71,9 @@ class Painter implements Recorder {
     private readonly halfM: number,
     private readonly sign: number
   ) {}
-  step(fromX: number, fromZ: number, toX: number, toZ: number, seconds: number, mass: number): void {
+  step(fromX: number, fromZ: number, toX: number, toZ: number, _seconds: number, mass: number): void {
     const parts = Math.ceil(Math.max(Math.abs(toX - fromX), Math.abs(toZ - fromZ)) / CELL_M) || 1;
-    const each = (this.weight * mass * seconds) / parts;
+    const each = (this.weight * mass * Math.hypot(toX - fromX, toZ - fromZ)) / parts;
     for (let i = 0; i < parts; i++) {
       const f = (i + 0.5) / parts;
       const column = Math.floor((this.sign * (fromX + f * (toX - fromX)) + this.halfM) / CELL_M);

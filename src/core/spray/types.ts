@@ -180,7 +180,7 @@ export const TRACK_STEP_S = 0.04;
 
 /** What is drawn of the spray. */
 export interface SprayPicture {
-  /** Spray in the air: columns by rows from the lower left, x to the right; volume × time per cell as a share of the greatest cell. */
+  /** Spray that passes: columns by rows from the lower left, x to the right; volume × way per cell as a share of the greatest cell. */
   readonly map: { readonly xM: number; readonly zM: number; readonly cellM: number; readonly columns: number; readonly rows: number; readonly density: Float32Array };
   readonly jets: readonly { readonly side: Side; readonly points: readonly JetPoint[] }[];
   readonly tracks: readonly DropTrack[];
