@@ -28,7 +28,7 @@ export function loadsFindings(state: LoadsState, result: Result, assumptions: As
   ];
 }
 
-function areaFindings({ area, areaFrom, rowsArea, volume }: LoadsState, { block }: Result): Finding[] {
+function areaFindings({ area, rowsArea, volume }: LoadsState, { block }: Result): Finding[] {
   const out: Finding[] = [];
   if (isRefused(area)) out.push(finding('loads-without-area', 'stop', {}, [], 'areaHa'));
   if (isRefused(volume)) out.push(finding('loads-without-volume', 'stop', {}, [], 'setting'));
@@ -37,7 +37,7 @@ function areaFindings({ area, areaFrom, rowsArea, volume }: LoadsState, { block 
   if (own !== undefined && byRows !== undefined && Math.abs(byRows / own - 1) > AREA_APART)
     out.push(finding('area-disagrees', 'warn', { area: { value: own, unit: 'ha' }, rows: amount(rowsArea), off: share(Math.abs(byRows / own - 1)) }, ['neapmg-1996'], 'areaHa'));
   const most = own ?? byRows;
-  if (areaFrom === 'mix' && most !== undefined && !isRefused(area) && area.value > most * (1 + AREA_APART))
+  if (most !== undefined && !isRefused(area) && area.value > most * (1 + AREA_APART))
     out.push(finding('area-above-block', 'warn', { area: amount(area), block: { value: most, unit: 'ha' } }, [], 'mix.areaHa'));
   return out;
 }
@@ -96,8 +96,8 @@ function partnerFindings(p: PartnerState, { volume, residual, area }: LoadsState
   return [...out, ...stockFindings(p)];
 }
 
-function stockFindings({ label, ordered, total, perHa: dose }: PartnerState): Finding[] {
-  if (ordered === undefined || isRefused(dose) || total === 0) return [];
+function stockFindings({ label, ordered, total }: PartnerState): Finding[] {
+  if (ordered === undefined || total === 0) return [];
   const values = { product: label.name, ordered: ofProduct(ordered, label), total: ofProduct(total, label), off: ofProduct(Math.abs(ordered - total), label) };
   return [ordered < total * (1 - HAIR) ? finding('stock-short', 'warn', values, [], 'mix.partners') : finding('stock-suffices', 'good', values, [], 'mix.partners')];
 }

@@ -1,47 +1,14 @@
 import { describe, expect, test } from 'vitest';
-import { loadsState, type Measured } from '#core/mix/loads.ts';
 import { orderOfMixing } from '#core/mix/order.ts';
 import { passesOf } from '#core/mix/passes.ts';
 import { portions } from '#core/mix/portions.ts';
 import type { Mix } from '#core/mix/types.ts';
 import type { Label } from '#core/dose/types.ts';
-import type { Block } from '#core/setting/document.ts';
-import { evaluate } from '#core/setting/evaluate.ts';
 import { given } from '#core/working/answer.ts';
 import type { PassPattern } from '#core/sprayer/types.ts';
-import { document, label, num, refusal, table } from '../../support/sample.ts';
+import { loads, type Case } from '../../support/loads.ts';
+import { label, num, refusal } from '../../support/sample.ts';
 
-interface Case {
-  readonly mix?: Mix;
-  /** Of the block, ha; null where it is not entered. */
-  readonly areaHa?: number | null;
-  readonly block?: Partial<Block>;
-  readonly tankL?: number;
-  /** null where it is not entered. */
-  readonly residualL?: number | null;
-  readonly labels?: readonly Partial<Label>[];
-  readonly measured?: Measured;
-  /** L/ha; 6 km/h in 4 m rows. */
-  readonly volume?: number;
-}
-
-/** 6 ha at 500 L/ha from a tank of 1500 L that keeps 20 L; the reference's example of §8.1 unless changed. */
-function loads({ mix = {}, areaHa = 6, block = {}, tankL = 1500, residualL = 20, labels = [{ rate: 1.2 }], measured, volume = 500 }: Case = {}) {
-  const flow = (volume * 6 * 4) / 600;
-  const written = {
-    ...document({
-      tables: [table(flow / 16)],
-      setting: { nozzles: ['L', 'R'].flatMap((s) => Array.from({ length: 8 }, (_, n) => ({ position: `${s}${n + 1}`, table: 'own', size: 'x' }))) },
-      machine: { tankL, ...(residualL === null ? {} : { residualL }) },
-      block: { ...(areaHa === null ? {} : { areaHa }), ...(labels.length ? { label: 'p1' } : {}), ...block },
-      rung: { mix }
-    }),
-    labels: labels.map((l, i) => label({ id: `p${i + 1}`, name: `Product ${i + 1}`, ...l }))
-  };
-  const result = evaluate(written, 'block', 'now');
-  if ('kind' in result) throw new Error(result.code);
-  return loadsState(written, result, measured);
-}
 const codes = (s: ReturnType<typeof loads>) => s.findings.map((f) => f.code);
 const severity = (s: ReturnType<typeof loads>, code: string) => s.findings.find((f) => f.code === code)?.severity;
 const two: Mix = { partners: [{ label: 'p1' }, { label: 'p2' }] };
