@@ -6,7 +6,7 @@ import type { Change } from './types.ts';
 export type Air = Pick<Setting, 'gear' | 'ptoRpm'>;
 
 /** PTO speeds that are tried in each gear, besides today's. */
-const PTO_SPEEDS = 4;
+const PTO_SPEEDS = 3;
 const PTO_STEP_RPM = 10;
 /** Below half of what the alley rule asks for nothing is advised: the published trials of less air went about so far. */
 const LEAST_AIR = 0.5;

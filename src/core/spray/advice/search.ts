@@ -2,7 +2,7 @@ import type { Result } from '../../setting/result.ts';
 import { refused, valueOf, type Refused } from '../../working/answer.ts';
 import { WORK_RATE } from '../../sprayer/volume.ts';
 import { airsOf, type Air } from './airs.ts';
-import { areasOf, columnOf, type Column } from './columns.ts';
+import { add, empty } from './columns.ts';
 import { driverOf, litresOf, type Litres } from './drive.ts';
 import { dropsOf, withDrops, type Drops } from './drops.ts';
 import { changed } from './changes.ts';
@@ -14,7 +14,7 @@ import { Runs, type Tried } from './runs.ts';
 import { airFactor, caseOf, classesOf, judgedBy, standOf, type Stand } from './stand.ts';
 import { changesOf, gains, isClear, settingsAlong, stepsOf, type Worth } from './steps.ts';
 import { MOST_PLANS, PLAN_NAMES, type Change, type Judged, type Objectives, type Plan, type PlanName, type SprayAdvice } from './types.ts';
-import { Archive, together, walk, type Candidate, type Ground } from './walk.ts';
+import { Archive, together, walk, type Candidate, type Ground, type Spray } from './walk.ts';
 
 /** How a search is watched: told the share done; asked between air settings and between runs whether to go on. */
 export interface Watch {
@@ -69,7 +69,7 @@ export function adviseSpray(problem: AdviceProblem, watch: Watch = {}): SprayAdv
     watch.progress?.(LOOKING + (1 - LOOKING) * value);
   }
 
-  const plans = named(chosen.map((c) => planOf(stand, now, c)), today.objectives);
+  const plans = named(chosen.map((c) => planOf(stand, runs, now, c)), today.objectives);
   const goods = goodsOf(today.objectives);
   const beaten = plans.some((p) => p.clear && dominates(goodsOf(p.objectives), goods));
   return {
@@ -85,8 +85,16 @@ function groundOf(stand: Stand, runs: Runs, places: readonly Place[], air: Air, 
   const { setting } = stand.result;
   const opened = changed({ ...withDrops(setting, drops), gear: air.gear, ptoRpm: air.ptoRpm }, { code: 'open', nozzles: stand.positions.map((p) => p.id) });
   const all = caseOf(stand, opened);
-  const t = runs.transportOf(opened);
-  const columns = places.map((place) => place.choices.map((choice): Column | null => (choice.open ? columnOf(all, t, place, choice) : null)));
+  const columns = runs.columnsOf(all, opened);
+  const sprays = places.map((place) => {
+    const releases = place.positions.map((p) => ({ own: p.state.position.angleDeg, release: all.nozzles.find((n) => n.position === p.id)! }));
+    return place.choices.map(({ open, swivelDeg }): Spray | null => {
+      if (!open) return null;
+      const column = empty();
+      for (const { own, release } of releases) add(column, columns.of({ ...release, angleDeg: own + swivelDeg }), release.flowLPerMin);
+      return { column, flow: releases.reduce((s, { release }) => s + release.flowLPerMin, 0) };
+    });
+  });
   const spraying = stand.result.sprayer.nozzles.filter((n) => n.spraying);
   const sides = (['left', 'right'] as const)
     .filter((side) => spraying.some((n) => n.position.side === side))
@@ -97,8 +105,8 @@ function groundOf(stand: Stand, runs: Runs, places: readonly Place[], air: Air, 
     changes: Number(air.gear !== setting.gear || air.ptoRpm !== setting.ptoRpm) + Number(drops.pressureBar !== setting.pressureBar) + drops.sizes.length,
     drops,
     places,
-    columns,
-    areas: areasOf(now.balance.heights),
+    sprays,
+    areas: columns.areas,
     sides,
     driver: driverOf(stand, litres),
     today: { objectives: objectivesOf(stand, now), drive: setting },
@@ -106,15 +114,13 @@ function groundOf(stand: Stand, runs: Runs, places: readonly Place[], air: Air, 
   };
 }
 
-const objectivesOf = (stand: Stand, { balance, setting }: Tried): Objectives => ({
-  onTrees: balance.onTrees,
-  cv: balance.cv,
-  lost: balance.lost,
+const objectivesOf = (stand: Stand, { told, setting }: Tried): Objectives => ({
+  ...told,
   workRateHaPerH: WORK_RATE.compute({ v: setting.speedKmH, B: stand.widthM })
 });
 
 function judgedOf(stand: Stand, tried: Tried, result: Result): Judged {
-  const c = caseOf(stand, tried.setting);
+  const c = tried.case;
   return {
     setting: tried.setting,
     objectives: objectivesOf(stand, tried),
@@ -137,9 +143,11 @@ interface Proven {
  */
 function provenFront(stand: Stand, runs: Runs, places: readonly Place[], archive: Archive, present: Ground, today: Judged, litres: Litres): Proven[] {
   const t = today.objectives;
-  const worthIt = ({ onTrees, lost, cv, workRateHaPerH: rate }: Objectives): boolean =>
-    onTrees >= t.onTrees + WORTH_IT.onTrees || lost <= t.lost - WORTH_IT.lost || (cv ?? 0) <= (t.cv ?? 0) - WORTH_IT.cv || rate >= t.workRateHaPerH * (1 + WORTH_IT.workRate);
   const stops = stand.result.findings.some((f) => f.severity === 'stop');
+  // Where today's setting may not be used, every other one is worth looking at.
+  const worthIt = ({ onTrees, lost, cv, workRateHaPerH: rate }: Objectives): boolean =>
+    stops ||
+    onTrees >= t.onTrees + WORTH_IT.onTrees || lost <= t.lost - WORTH_IT.lost || (cv ?? 0) <= (t.cv ?? 0) - WORTH_IT.cv || rate >= t.workRateHaPerH * (1 + WORTH_IT.workRate);
   const goodsNow = goodsOf(t);
   let pool = [...archive.byStep.values()].filter((c) => worthIt(c.objectives) && (stops || !dominates(goodsNow, c.goods)));
   const known = new Map<Candidate, Proven | null>();
@@ -175,11 +183,11 @@ function proof(stand: Stand, runs: Runs, changes: readonly Change[], litres: Lit
   return { changes, along, judged, goods: goodsOf(judged.objectives) };
 }
 
-function planOf(stand: Stand, now: Tried, { changes, along, judged }: Proven): Plan {
-  const whole = gains(stand, now, along.at(-1)!);
+function planOf(stand: Stand, runs: Runs, now: Tried, { changes, along, judged }: Proven): Plan {
+  const whole = gains(now, along.at(-1)!);
   const clear = isClear(whole);
   const plan = { ...judged, names: [], gains: whole, clear, steps: stepsOf(stand, changes, along), remarks: [] };
-  return { ...plan, remarks: planRemarks(stand, now, along.at(-1)!, plan) };
+  return { ...plan, remarks: planRemarks(stand, runs.heights(now), runs.heights(along.at(-1)!), plan) };
 }
 
 /** Most on the trees first; each named after what it is best at, where it beats today's in that. */

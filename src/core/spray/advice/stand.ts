@@ -127,6 +127,5 @@ export function caseOf(stand: Stand, setting: Setting): SprayCase {
   };
 }
 
-export const flowOf = (c: SprayCase): number => c.nozzles.reduce((s, n) => s + n.flowLPerMin, 0);
 /** Without repeats, finest first. */
 export const classesOf = (c: SprayCase): DropletClass[] => DROPLET_CLASSES.filter((d) => c.nozzles.some((n) => n.droplets === d));

@@ -46,16 +46,15 @@ export function changesOf(stand: Stand, places: readonly Place[], { choices, dro
 /** Today's setting, then after each change. */
 export const settingsAlong = (today: Setting, changes: readonly Change[]): Setting[] => changes.reduce<Setting[]>((all, c) => [...all, changed(all.at(-1)!, c)], [today]);
 
-export function gains(stand: Stand, from: Tried, to: Tried): Gains {
-  const [a, b] = [from.balance, to.balance];
-  const litres = ({ setting }: Tried): number => caseOf(stand, setting).volumeLPerHa;
+export function gains(from: Tried, to: Tried): Gains {
+  const [a, b] = [from.told, to.told];
   return {
     onTrees: gain(from, to, (t) => t.onTrees),
     lost: gain(from, to, (t) => -t.lost),
     evenness: a.cv === null || b.cv === null ? null : gain(from, to, (t) => -(t.cv ?? 0)),
     onTreesRelative: a.onTrees > 0 ? b.onTrees / a.onTrees - 1 : 0,
     workRateRelative: to.setting.speedKmH / from.setting.speedKmH - 1,
-    volumeLPerHa: litres(to) - litres(from)
+    volumeLPerHa: to.case.volumeLPerHa - from.case.volumeLPerHa
   };
 }
 
@@ -65,7 +64,7 @@ export const isClear = ({ onTrees, lost, evenness }: Gains): boolean => [onTrees
 export function stepsOf(stand: Stand, changes: readonly Change[], along: readonly Tried[]): Step[] {
   return changes.map((change, i): Step => {
     const [from, to] = [along[i]!, along[i + 1]!];
-    const own = gains(stand, from, to);
+    const own = gains(from, to);
     return { change, gains: own, clear: isClear(own), remarks: stepRemarks(stand, change, from.setting, to.setting, own) };
   });
 }

@@ -1,6 +1,6 @@
 import { WORK_RATE } from '../../sprayer/volume.ts';
 import type { Air } from './airs.ts';
-import { unevenness, type Column } from './columns.ts';
+import { add, empty, told, type Column } from './columns.ts';
 import type { Drive, Driver } from './drive.ts';
 import type { Drops } from './drops.ts';
 import { goodsOf, type Goods } from './front.ts';
@@ -25,7 +25,7 @@ const MOST_WORSE = { onTrees: 0.02, lost: 0.02, cv: 0.1, workRate: 0.25 } as con
 /** Settings are told apart in steps of this; of settings in one step the one with fewer changes is kept. */
 const STEP = { onTrees: 0.01, lost: 0.01, cv: 0.02, workRate: 0.02 } as const;
 /** A change must bring this much, or it is not made: every one costs the operator a hand. */
-const COST = 0.004;
+const COST = 0.01;
 /** What the walks look for: weights of trees, loss, evenness, and of work rate over today's. */
 const AIMS: readonly (readonly [number, number, number, number])[] = [
   [1, 1, 0.3, 0.1],
@@ -58,6 +58,13 @@ export class Archive {
   }
 }
 
+/** What a place with one choice adds. */
+export interface Spray {
+  readonly flow: number;
+  /** Times its flow. */
+  readonly column: Column;
+}
+
 export interface Ground {
   readonly air: Air;
   readonly airFactor: number;
@@ -66,8 +73,8 @@ export interface Ground {
   readonly drops: Drops;
   readonly places: readonly Place[];
   /** Place by place, choice by choice; null where shut. */
-  readonly columns: readonly (readonly (Column | null)[])[];
-  readonly areas: Float64Array;
+  readonly sprays: readonly (readonly (Spray | null)[])[];
+  readonly areas: ArrayLike<number>;
   /** Sides that spray today must go on spraying. */
   readonly sides: readonly (readonly number[])[];
   readonly driver: Driver;
@@ -105,21 +112,17 @@ function scored({ objectives: o, changes }: Candidate, [trees, lost, even, rate]
 }
 
 /** What the nozzles of a setting do together; null where a side that sprays today would not. */
-export function together({ columns, areas, sides }: Pick<Ground, 'columns' | 'areas' | 'sides'>, choices: readonly number[]) {
-  if (sides.some((side) => side.every((i) => columns[i]![choices[i]!] === null))) return null;
+export function together({ sprays, areas, sides }: Pick<Ground, 'sprays' | 'areas' | 'sides'>, choices: readonly number[]) {
+  if (sides.some((side) => side.every((i) => sprays[i]![choices[i]!] === null))) return null;
+  const sum = empty();
   let flow = 0;
-  let onTrees = 0;
-  let lost = 0;
-  const byHeight = new Float64Array(areas.length);
-  for (let i = 0; i < columns.length; i++) {
-    const c = columns[i]![choices[i]!];
-    if (!c) continue;
-    flow += c.flow;
-    onTrees += c.onTrees;
-    lost += c.lost;
-    for (let h = 0; h < byHeight.length; h++) byHeight[h]! += c.byHeight[h]!;
+  for (let i = 0; i < sprays.length; i++) {
+    const s = sprays[i]![choices[i]!];
+    if (!s) continue;
+    flow += s.flow;
+    add(sum, s.column, 1);
   }
-  return { flow, onTrees: onTrees / flow, lost: lost / flow, cv: unevenness(byHeight, areas) };
+  return { flow, ...told(sum, flow, areas) };
 }
 
 /** A setting's objectives by each way to drive it. */
