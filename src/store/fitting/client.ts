@@ -1,36 +1,7 @@
 import type { FittingList } from '#core/fitting/fit.ts';
 import type { FittingProblem } from '#core/fitting/problem.ts';
-import { refused, type Refused } from '#core/working/answer.ts';
-import type { Message, Task } from './messages.ts';
+import { refused } from '#core/working/answer.ts';
+import { searchIn, type Start } from '../search/client.ts';
 
-/** A search that runs. */
-export interface Running {
-  /** Refused with `fitting-cancelled` when it was stopped; rejected where the worker itself failed. */
-  readonly found: Promise<FittingList | Refused>;
-  cancel(): void;
-}
-
-export type StartFitting = (problem: FittingProblem, progress: (done: number) => void) => Running;
-
-/** Searches in a worker of its own, ended with the search. */
-export const startFitting: StartFitting = (problem, progress) => {
-  const worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
-  let cancel = (): void => {};
-  const found = new Promise<FittingList | Refused>((resolve, reject) => {
-    cancel = () => {
-      worker.terminate();
-      resolve(refused('fitting-cancelled', 'fitting', {}));
-    };
-    worker.onmessage = ({ data }: MessageEvent<Message>) => {
-      if (data.kind === 'progress') return progress(data.done);
-      worker.terminate();
-      resolve(data.found);
-    };
-    worker.onerror = (event) => {
-      worker.terminate();
-      reject(new Error(event.message || 'the worker could not be started'));
-    };
-    worker.postMessage({ problem } satisfies Task);
-  });
-  return { found, cancel };
-};
+export type StartFitting = Start<FittingProblem, FittingList>;
+export const startFitting: StartFitting = searchIn(() => new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' }), refused('fitting-cancelled', 'fitting', {}));
