@@ -208,7 +208,8 @@ export const DESCRIPTIONS: Readonly<Record<string, Readonly<Record<string, strin
     id: 'Id of the gear.',
     name: 'Name of the gear.',
     flowM3PerH: 'Air of both sides together at `atPtoRpm`.',
-    atPtoRpm: 'PTO speed at which the air flow holds.'
+    atPtoRpm: 'PTO speed at which the air flow holds.',
+    leftShare: 'Share of the air that leaves on the left, seen in driving direction. Default 0.5.'
   },
   nozzleTables: {
     id: 'Id of the table; "iso-10625" is taken.',

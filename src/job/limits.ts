@@ -108,7 +108,7 @@ export const RANGES = {
     ptoMinRpm: PTO,
     ptoMaxRpm: PTO
   },
-  gears: { flowM3PerH: range(500, 250_000, 'm3/h'), atPtoRpm: PTO },
+  gears: { flowM3PerH: range(500, 250_000, 'm3/h'), atPtoRpm: PTO, leftShare: range(0.2, 0.8, '1') },
   nozzleTables: { referenceBar: PRESSURE, pressureMinBar: PRESSURE, pressureMaxBar: PRESSURE },
   sizes: { flowLPerMin: FLOW },
   points: { pressureBar: PRESSURE, flowLPerMin: FLOW },

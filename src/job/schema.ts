@@ -200,13 +200,14 @@ const outlet = z.discriminatedUnion('kind', [
 ]);
 
 const M = numbers(RANGES.machines);
+const GEAR = numbers(RANGES.gears);
 const machine = z.strictObject({
   id,
   name,
   outlet,
   ...M,
   residualL: maybe(M.residualL),
-  gears: list(z.strictObject({ id, name, ...numbers(RANGES.gears) }), LENGTHS.gears),
+  gears: list(z.strictObject({ id, name, ...GEAR, leftShare: maybe(GEAR.leftShare) }), LENGTHS.gears),
   nozzles: list(
     z.strictObject({
       id,

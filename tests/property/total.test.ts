@@ -90,8 +90,8 @@ const machine: fc.Arbitrary<Machine> = fc.record({
   speedMaxKmH: num(RANGES.machines.speedMaxKmH),
   ptoMinRpm: num(RANGES.machines.ptoMinRpm),
   ptoMaxRpm: num(RANGES.machines.ptoMaxRpm),
-  gears: fc.record({ a: num(RANGES.gears.flowM3PerH), b: num(RANGES.gears.atPtoRpm) }).map(({ a, b }) => [
-    { id: 'low', name: 'Low', flowM3PerH: a, atPtoRpm: b },
+  gears: fc.record({ a: num(RANGES.gears.flowM3PerH), b: num(RANGES.gears.atPtoRpm), leftShare: num(RANGES.gears.leftShare) }).map(({ a, b, leftShare }) => [
+    { id: 'low', name: 'Low', flowM3PerH: a, atPtoRpm: b, leftShare },
     { id: 'high', name: 'High', flowM3PerH: a, atPtoRpm: b }
   ]),
   nozzles: fc.tuple(...IDS.map((id) =>

@@ -3,7 +3,7 @@ import { GAL_PER_1000FT3_L_PER_M3 } from '#core/quantity/constants.ts';
 import { entered, shown, type Unit, type UnitSystem } from '#core/quantity/units.ts';
 import type { Canopy, CanopyErrors } from '#core/canopy/types.ts';
 import type { Label } from '#core/dose/types.ts';
-import type { PassPattern } from '#core/sprayer/types.ts';
+import type { FanGear, PassPattern } from '#core/sprayer/types.ts';
 import { isRefused, type Answer, type Figure, type Quantity } from '#core/working/answer.ts';
 import { defined, result, table, type Parts } from './sample.ts';
 import type { Result } from '#core/setting/result.ts';
@@ -123,7 +123,7 @@ export function partsOf(i: Inputs): Parts {
     ...(own ? { tables: [own] } : {}),
     machine: defined({
       tankL: read(i, 'tank') ?? 1000,
-      gears: [{ id: 'high', name: 'High', flowM3PerH: read(i, 'fan_flow') ?? 30000, atPtoRpm: read(i, 'fan_pto') ?? 540 }]
+      gears: [defined({ id: 'high', name: 'High', flowM3PerH: read(i, 'fan_flow') ?? 30000, atPtoRpm: read(i, 'fan_pto') ?? 540, leftShare: read(i, 'left_share') }) as FanGear]
     }),
     block: defined({
       rowSpacingM,

@@ -4,7 +4,7 @@ import type { Assumption, Assumptions } from '../working/assumption.ts';
 import { given, refused, type Answer, type Given, type Quantity } from '../working/answer.ts';
 import { derive, NOT_NEGATIVE, POSITIVE } from '../working/figure.ts';
 import { formula } from '../working/formula.ts';
-import type { Machine, Outlet, Setting } from '../sprayer/types.ts';
+import type { FanGear, Machine, Outlet, Setting } from '../sprayer/types.ts';
 import { APPLICATION_VOLUME, type Pass } from '../sprayer/volume.ts';
 
 /** k: how many times the fan's own air the jet carries along from the alley. By density and stage; from memory, the user's to change. */
@@ -27,8 +27,15 @@ export const AIR_GIVEN = formula('air-given', 'G', 'm3/h', { G1: 'm3/h', N: 'rpm
   sources: ['fan-laws'],
   range: { G1: POSITIVE, N: POSITIVE, N1: POSITIVE }
 });
-/** Half of the fan's air, for one side. */
-export const AIR_SIDE = formula('air-side', 'Gs', 'm3/h', { G: 'm3/h' }, 'G / 2', (v) => v.G / 2, { sources: ['arithmetic'], certainty: 'assumed', range: { G: NOT_NEGATIVE } });
+const SHARE = [0, 1] as const;
+/** What does not leave on the left leaves on the right. */
+export const RIGHT_SHARE = formula('air-right-share', 'fs', '1', { fl: '1' }, '1 - fl', (v) => 1 - v.fl, { sources: ['arithmetic'], certainty: 'exact', range: { fl: SHARE } });
+/** The fan's air of one side. */
+export const AIR_SIDE = formula('air-side', 'Gs', 'm3/h', { G: 'm3/h', fs: '1' }, 'G * fs', (v) => v.G * v.fs, {
+  sources: ['arithmetic'],
+  certainty: 'exact',
+  range: { G: NOT_NEGATIVE, fs: SHARE }
+});
 /** Air per metre of row driven past. */
 export const AIR_PER_METRE = formula('air-per-metre', 'Gm', 'm3/m', { G: 'm3/h', v: 'km/h' }, 'G / (1000 * v)', (v) => v.G / (1000 * v.v), {
   sources: ['arithmetic'],
@@ -64,6 +71,14 @@ export function outletArea(o: Outlet): number {
     case 'spouts':
       return (o.spouts.length * Math.PI * o.diameterM ** 2) / 4;
   }
+}
+
+/** Share of a gear's air for the side that sprays; where both do, the mean of the two, which is half however the fan divides it. */
+function sideShare(gear: FanGear | undefined, sides: Pass['sides']): Answer {
+  if (gear?.leftShare === undefined) return given(0.5, '1', 'assumed');
+  if (sides.length !== 1) return given(0.5, '1', 'exact');
+  const left = given(gear.leftShare, '1', 'stated', { path: `machine.gears.${gear.id}` });
+  return sides[0] === 'left' ? left : derive(RIGHT_SHARE, { fl: left });
 }
 
 /** One way to bring the air given to the air needed. */
@@ -102,12 +117,13 @@ export function airState(machine: Machine, setting: Setting, canopy: CanopyState
   const needed = derive(AIR_NEEDED, { ...rule, v: speed });
   const gear = machine.gears.find((g) => g.id === setting.gear);
   const N = given(setting.ptoRpm, 'rpm', 'stated', { path: 'setting.ptoRpm' });
-  const ofGear = (g: Machine['gears'][number]) => ({
+  const ofGear = (g: FanGear) => ({
     G1: given(g.flowM3PerH, 'm3/h', 'stated', { path: `machine.gears.${g.id}` }),
     N1: given(g.atPtoRpm, 'rpm', 'stated', { path: `machine.gears.${g.id}` })
   });
   const fan: Answer = gear ? derive(AIR_GIVEN, { ...ofGear(gear), N }) : refused('unknown-gear', 'setting.gear', { gear: setting.gear });
-  const useful: Answer = pass.sides.length === 1 ? derive(AIR_SIDE, { G: fan }) : fan;
+  const oneSide = derive(AIR_SIDE, { G: fan, fs: sideShare(gear, pass.sides) });
+  const useful: Answer = pass.sides.length === 1 ? oneSide : fan;
   const ratio = useful.kind !== 'refused' && needed.kind !== 'refused' ? useful.value / needed.value : undefined;
 
   const matches: AirMatch[] = [];
@@ -120,7 +136,7 @@ export function airState(machine: Machine, setting: Setting, canopy: CanopyState
   within('speed', matching, machine.speedMinKmH, machine.speedMaxKmH, flow ? { volume: derive(APPLICATION_VOLUME, { Q: flow, v: matching, B: pass.width }) } : {});
   for (const g of machine.gears) {
     const all = ofGear(g);
-    const G1 = pass.sides.length === 1 ? derive(AIR_SIDE, { G: all.G1 }) : all.G1;
+    const G1 = pass.sides.length === 1 ? derive(AIR_SIDE, { G: all.G1, fs: sideShare(g, pass.sides) }) : all.G1;
     if (g.id !== setting.gear) within('gear', derive(AIR_GIVEN, { G1, N1: all.N1, N }), 0, Infinity, { gear: g.id });
     within('pto', derive(PTO_FOR_AIR, { Gn: needed, G1, N1: all.N1 }), machine.ptoMinRpm, machine.ptoMaxRpm, { gear: g.id });
   }
@@ -130,7 +146,7 @@ export function airState(machine: Machine, setting: Setting, canopy: CanopyState
     given: useful,
     ratio,
     perMetre: derive(AIR_PER_METRE, { G: useful, v: speed }),
-    outletSpeed: derive(OUTLET_SPEED, { Gs: derive(AIR_SIDE, { G: fan }), a: given(outletArea(machine.outlet), 'm2', 'stated', { path: 'machine.outlet' }) }),
+    outletSpeed: derive(OUTLET_SPEED, { Gs: oneSide, a: given(outletArea(machine.outlet), 'm2', 'stated', { path: 'machine.outlet' }) }),
     fanPower: gear ? derive(POWER_RATIO, { N, N1: given(gear.atPtoRpm, 'rpm', 'stated', { path: `machine.gears.${gear.id}` }) }) : fan,
     matches
   };

@@ -1,3 +1,4 @@
+import { outletArea } from '../air/air.ts';
 import { ASSUMPTIONS } from '../setting/assumptions.ts';
 import type { Document } from '../setting/document.ts';
 import type { Result } from '../setting/result.ts';
@@ -75,15 +76,13 @@ function releaseOf(n: NozzleState, take: (id: string) => number): Release[] {
 function airOf({ machine, setting, air }: Result): readonly SideAir[] | Refused {
   const gear = machine.gears.find((g) => g.id === setting.gear);
   if (!gear) return refused('unknown-gear', 'setting.gear', { gear: setting.gear });
-  const speed = air.outletSpeed;
-  if (isRefused(speed)) return speed;
+  if (isRefused(air.outletSpeed)) return air.outletSpeed;
   const flow = (gear.flowM3PerH * setting.ptoRpm) / gear.atPtoRpm / 3600;
   const left = gear.leftShare ?? 0.5;
-  // Both sides' slots are alike, so the speed at the outlet follows the share.
-  return [
-    { side: 'left', flowM3PerS: flow * left, outletMPerS: speed.value * 2 * left },
-    { side: 'right', flowM3PerS: flow * (1 - left), outletMPerS: speed.value * 2 * (1 - left) }
-  ];
+  // Both sides' outlets are alike, so the speed there follows the share.
+  const area = outletArea(machine.outlet);
+  const of = (side: SideAir['side'], share: number): SideAir => ({ side, flowM3PerS: flow * share, outletMPerS: (flow * share) / area });
+  return [of('left', left), of('right', 1 - left)];
 }
 
 function vanesOf({ machine }: Result): SprayCase['vanes'] {

@@ -27,6 +27,8 @@ export interface FanGear {
   /** Air of both sides together at `atPtoRpm`, m³/h. */
   readonly flowM3PerH: number;
   readonly atPtoRpm: number;
+  /** Share of it that leaves on the left, 0.2…0.8. Default 0.5. */
+  readonly leftShare?: number;
 }
 
 /** The mouth of one round spout. */

@@ -103,6 +103,8 @@ export const SYMBOLS: Language['symbols'] = {
   G1: 'air at the rated PTO speed',
   Gn: 'air needed',
   Gs: 'air of one side',
+  fs: 'share of the air on one side',
+  fl: 'share of the air on the left',
   Gm: 'air per metre of row',
   N: 'PTO speed',
   N1: 'rated PTO speed',

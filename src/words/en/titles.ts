@@ -74,6 +74,7 @@ export const FORMULAS: Language['formulas'] = {
   'air-needed': 'Air needed',
   'air-given': 'Air given',
   'air-side': 'Air of one side',
+  'air-right-share': 'Share of the air on the right',
   'air-per-metre': 'Air per metre of row',
   'outlet-speed': 'Air speed at the outlet',
   'speed-for-air': 'Speed that matches the air',

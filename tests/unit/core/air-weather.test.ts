@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { outletArea } from '#core/air/air.ts';
 import { weatherState } from '#core/weather/weather.ts';
-import { num, refusal, result, type Parts } from '../../support/sample.ts';
+import { machineA, num, refusal, result, type Parts } from '../../support/sample.ts';
 
 /** 6 km/h, 4 m rows, 3 m trees, k 3: 24 000 m³/h needed; 30 000 given in the high gear, 22 500 in the low. */
 const air = (parts: Parts = {}) => result(parts).air;
@@ -47,6 +47,28 @@ describe('air', () => {
     expect(num(a.outletSpeed)).toBeCloseTo(num(air().outletSpeed), 9);
     expect(num(a.matches[1]!.value)).toBeCloseTo(11_250, 8);
     expect(num(a.matches[3]!.value)).toBeCloseTo(432, 9);
+  });
+  test('a fan that blows more to one side: the side alone gets its share, both together what they got', () => {
+    const gears = machineA().gears.map((g) => ({ ...g, leftShare: g.id === 'low' ? 0.6 : 0.55 }));
+    const of = (side: 'left' | 'right') => air({ machine: { gears }, block: { pattern: { kind: 'one-side-one-face', side } } });
+    const [left, right, both, equal] = [of('left'), of('right'), air({ machine: { gears } }), air()];
+    expect(num(left.given)).toBeCloseTo(16_500, 8);
+    expect(num(right.given)).toBeCloseTo(13_500, 8);
+    expect([left.ratio, right.ratio]).toEqual([expect.closeTo(1.375, 12), expect.closeTo(1.125, 12)]);
+    const area = 0.12 * 0.55 * ((95 * Math.PI) / 180);
+    expect(num(left.outletSpeed)).toBeCloseTo(16_500 / 3600 / area, 9);
+    expect(num(right.outletSpeed)).toBeCloseTo(13_500 / 3600 / area, 9);
+    // Each other gear by its own share: 22 500 m³/h, 60 % to the left.
+    expect(num(left.matches[1]!.value)).toBeCloseTo(13_500, 8);
+    expect(num(right.matches[1]!.value)).toBeCloseTo(9_000, 8);
+    expect(num(left.matches[2]!.value)).toBeCloseTo(480, 9);
+    expect(left.given).toMatchObject({ certainty: 'published', inputs: { fs: { path: 'machine.gears.high', value: 0.55 } } });
+    expect(right.given).toMatchObject({ certainty: 'published', inputs: { fs: { formula: { id: 'air-right-share' }, inputs: { fl: { path: 'machine.gears.high', value: 0.55 } } } } });
+    // Both on: their mean at the outlet, and all of the fan.
+    expect([num(both.given), both.ratio, num(both.outletSpeed)]).toEqual([num(equal.given), equal.ratio, num(equal.outletSpeed)]);
+    expect(both.matches.map((m) => num(m.value))).toEqual(equal.matches.map((m) => num(m.value)));
+    // Where nothing was said, half is a default.
+    expect(air({ block: { pattern: { kind: 'one-side-one-face', side: 'right' } } }).given).toMatchObject({ certainty: 'assumed' });
   });
   test('an unknown gear has no air, but the other ways are still worked out', () => {
     const a = air({ setting: { gear: 'none' } });

@@ -12,6 +12,7 @@ const schema = new Ajv2020({ allErrors: true, formats: { date: true, 'date-time'
   JSON.parse(readFileSync(new URL('../../../static/schema/rowtailor-1.json', import.meta.url), 'utf8')) as object
 );
 
+const GEAR = '/machines/0/gears/0';
 const OUTLET = '/machines/0/outlet';
 const spout = (heightM: number, more: object = {}) => ({ heightM, offsetM: 0.5, angleDeg: 20, ...more });
 const spouts = (n: number) => Array.from({ length: n }, (_, i) => spout(1 + i / 10));
@@ -22,7 +23,9 @@ describe('is read, comes out of writing as it went in, and is in the published s
     ['spouts', OUTLET, outlet()],
     ['one spout', OUTLET, outlet({ spouts: spouts(1) })],
     ['a dozen', OUTLET, outlet({ spouts: spouts(12) })],
-    ['two spouts at one height', OUTLET, outlet({ spouts: [spout(1), spout(1, { offsetM: 0.3 })] })]
+    ['two spouts at one height', OUTLET, outlet({ spouts: [spout(1), spout(1, { offsetM: 0.3 })] })],
+    ['a fan that blows more to the left', `${GEAR}/leftShare`, 0.8],
+    ['or to the right', `${GEAR}/leftShare`, 0.2]
   ])('%s', (_, path, value) => {
     const text = spoilt(path, value);
     const r = readDocument(text);
@@ -47,7 +50,11 @@ describe('is refused with the place and a code', () => {
     [OUTLET, outlet({ spouts: [spout(1, { offsetM: -0.5 })] }), `${OUTLET}/spouts/0/offsetM out-of-range`],
     [OUTLET, outlet({ spouts: [spout(1), spout(2, { angleDeg: 100 })] }), `${OUTLET}/spouts/1/angleDeg out-of-range`],
     [OUTLET, outlet({ spouts: [spout(1, { side: 'left' })] }), `${OUTLET}/spouts/0/side unknown-key`],
-    [OUTLET, outlet({ spouts: [spout(1), spout(2), spout(1, { angleDeg: 45 })] }), `${OUTLET}/spouts/2 same-place`]
+    [OUTLET, outlet({ spouts: [spout(1), spout(2), spout(1, { angleDeg: 45 })] }), `${OUTLET}/spouts/2 same-place`],
+    [`${GEAR}/leftShare`, 0.19, `${GEAR}/leftShare out-of-range`],
+    [`${GEAR}/leftShare`, 55, `${GEAR}/leftShare out-of-range`],
+    [`${GEAR}/leftShare`, '0.5', `${GEAR}/leftShare wrong-type`],
+    [`${GEAR}/rightShare`, 0.5, `${GEAR}/rightShare unknown-key`]
   ])('%s = %j: %s', (path, value, told) => {
     const r = readDocument(spoilt(path, value));
     if (r.ok) throw new Error('read');
