@@ -139,7 +139,7 @@ export const DESCRIPTIONS: Readonly<Record<string, Readonly<Record<string, strin
     ladM2PerM3: 'Leaf area density, one-sided.',
     errors: 'Standard errors of the measured means.'
   },
-  profile: { heightM: 'Height above ground.', widthM: 'Canopy width across the row at this height.' },
+  profile: { heightM: 'Height above ground.', widthM: 'Canopy width across the row at this height.', relativeDensity: 'Leaf density at this height over the mean of the canopy. Without it, the station says nothing of density.' },
   errors: {
     heightSeM: 'Standard error of the mean tree height.',
     skirtSeM: 'Standard error of the mean skirt height.',

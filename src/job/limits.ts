@@ -53,7 +53,7 @@ export const RANGES = {
     usDensityGalPer1000Ft3: range(0.1, 3, 'gal/1000 ft3'),
     ladM2PerM3: range(0.05, 15, 'm2/m3')
   },
-  profile: { heightM: range(0, 20, 'm'), widthM: range(0, 12, 'm') },
+  profile: { heightM: range(0, 20, 'm'), widthM: range(0, 12, 'm'), relativeDensity: range(0, 5, '1') },
   errors: {
     heightSeM: SE,
     skirtSeM: SE,

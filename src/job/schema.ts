@@ -33,12 +33,13 @@ const side = z.enum(['left', 'right']);
 
 const C = numbers(RANGES.canopy);
 const E = numbers(RANGES.errors);
+const STATION = numbers(RANGES.profile);
 const canopy = z.strictObject({
   heightM: C.heightM,
   widthM: C.widthM,
   skirtM: maybe(C.skirtM),
   shape: maybe(z.enum(['box', 'ellipse', 'spindle', 'wall'])),
-  profile: maybe(list(z.strictObject(numbers(RANGES.profile)), LENGTHS.profile)),
+  profile: maybe(list(z.strictObject({ ...STATION, relativeDensity: maybe(STATION.relativeDensity) }), LENGTHS.profile)),
   filledFraction: maybe(C.filledFraction),
   missingFraction: maybe(C.missingFraction),
   tallestTenthM: maybe(C.tallestTenthM),

@@ -26,7 +26,10 @@ const canopy: fc.Arbitrary<Canopy> = optional(
     skirtM: num(RANGES.canopy.skirtM),
     shape: fc.constantFrom('box' as const, 'wall' as const, 'spindle' as const, 'ellipse' as const),
     // Rising or not, within the crown or not, all zero or not.
-    profile: fc.array(fc.record({ heightM: num(RANGES.profile.heightM), widthM: fc.oneof(num(RANGES.profile.widthM), fc.constant(0)) }), { maxLength: 6 }),
+    profile: fc.array(
+      optional({ heightM: num(RANGES.profile.heightM), widthM: fc.oneof(num(RANGES.profile.widthM), fc.constant(0)), relativeDensity: num(RANGES.profile.relativeDensity) }, 'heightM', 'widthM'),
+      { maxLength: 6 }
+    ),
     filledFraction: num(RANGES.canopy.filledFraction),
     missingFraction: num(RANGES.canopy.missingFraction),
     tallestTenthM: num(RANGES.canopy.tallestTenthM),

@@ -40,12 +40,12 @@ export function outlineOf(canopy: Canopy): readonly WidthAt[] {
   }));
 }
 
-/** The measured profile where it says something of the crown: some of it lies between skirt and top. */
+/** The widths of the measured profile where they say something of the crown: some of them lie between skirt and top. */
 export function measuredProfile(canopy: Canopy): readonly WidthAt[] | null {
   const all = canopy.profile ?? [];
   const [first, last] = [all[0], all.at(-1)];
   const says = first && last && first.heightM < canopy.heightM && last.heightM > (canopy.skirtM ?? 0);
-  return says ? all : null;
+  return says ? all.map(({ heightM, widthM }) => ({ heightM, widthM })) : null;
 }
 
 /** Width at a height, straight between stations, 0 outside the outline. */

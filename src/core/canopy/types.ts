@@ -4,6 +4,12 @@ export interface WidthAt {
   readonly widthM: number;
 }
 
+/** One station of a measured profile. */
+export interface ProfileStation extends WidthAt {
+  /** Leaf density at this height over the mean of the canopy, 0…5. Widths, areas and aim do not heed it. */
+  readonly relativeDensity?: number;
+}
+
 /** Standard errors of the measured means, and how height and width go together over the trees. */
 export interface CanopyErrors {
   readonly heightSeM?: number;
@@ -35,7 +41,7 @@ export interface Canopy {
   readonly skirtM?: number;
   readonly shape?: CanopyShape;
   /** Measured widths from skirt to top, rising. */
-  readonly profile?: readonly WidthAt[];
+  readonly profile?: readonly ProfileStation[];
   /** Share of the row length that holds canopy, 0…1. Default 1. */
   readonly filledFraction?: number;
   /** Share of the tree places that are empty, 0…1. Default 0. */

@@ -59,6 +59,15 @@ describe('outline', () => {
     expect(at([[1, 1], [2, 2], [3, 0.5]])).toEqual([[1, 1], [2, 2], [3, 0.5]]);
   });
   test('one station makes a profile', () => expect(at([[2, 1.5]])).toEqual([[1, 1.5], [2, 1.5], [3, 0]]));
+  test('leaf density of the stations changes no width, no figure and no aim', () => {
+    const widths = [{ heightM: 0.8, widthM: 1 }, { heightM: 1.6, widthM: 1.4 }, { heightM: 2.6, widthM: 0.6 }];
+    const dense = widths.map((p, i) => ({ ...p, relativeDensity: [0, 2.5, 0.5][i]! }));
+    expect(outlineOf(canopy({ profile: dense }))).toEqual(outlineOf(canopy({ profile: widths })));
+    const [plain, told] = [result({ canopy: { profile: widths } }), result({ canopy: { profile: dense } })];
+    expect(told.canopy).toEqual(plain.canopy);
+    expect(told.sprayer).toEqual(plain.sprayer);
+    expect(told.findings).toEqual(plain.findings);
+  });
   test('a profile that lies wholly outside the crown says nothing', () => {
     const beside = (profile: [number, number][]) => measuredProfile(canopy({ heightM: 3, skirtM: 1, profile: profile.map(([heightM, widthM]) => ({ heightM, widthM })) }));
     expect(beside([[0.2, 1], [0.8, 1]])).toBeNull();

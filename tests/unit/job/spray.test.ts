@@ -12,6 +12,8 @@ const schema = new Ajv2020({ allErrors: true, formats: { date: true, 'date-time'
   JSON.parse(readFileSync(new URL('../../../static/schema/rowtailor-1.json', import.meta.url), 'utf8')) as object
 );
 
+const CANOPY = '/blocks/0/rungs/0/canopy';
+const STATION = `${CANOPY}/profile/1`;
 const GEAR = '/machines/0/gears/0';
 const OUTLET = '/machines/0/outlet';
 const spout = (heightM: number, more: object = {}) => ({ heightM, offsetM: 0.5, angleDeg: 20, ...more });
@@ -25,7 +27,9 @@ describe('is read, comes out of writing as it went in, and is in the published s
     ['a dozen', OUTLET, outlet({ spouts: spouts(12) })],
     ['two spouts at one height', OUTLET, outlet({ spouts: [spout(1), spout(1, { offsetM: 0.3 })] })],
     ['a fan that blows more to the left', `${GEAR}/leftShare`, 0.8],
-    ['or to the right', `${GEAR}/leftShare`, 0.2]
+    ['or to the right', `${GEAR}/leftShare`, 0.2],
+    ['leaf density by height, at some stations', `${CANOPY}/profile`, [{ heightM: 0.5, widthM: 1, relativeDensity: 0.6 }, { heightM: 1.5, widthM: 1.4 }, { heightM: 3, widthM: 0.4, relativeDensity: 1.3 }]],
+    ['the ends of its range', `${CANOPY}/profile`, [{ heightM: 0.5, widthM: 1, relativeDensity: 0 }, { heightM: 3, widthM: 0.4, relativeDensity: 5 }]]
   ])('%s', (_, path, value) => {
     const text = spoilt(path, value);
     const r = readDocument(text);
@@ -54,7 +58,11 @@ describe('is refused with the place and a code', () => {
     [`${GEAR}/leftShare`, 0.19, `${GEAR}/leftShare out-of-range`],
     [`${GEAR}/leftShare`, 55, `${GEAR}/leftShare out-of-range`],
     [`${GEAR}/leftShare`, '0.5', `${GEAR}/leftShare wrong-type`],
-    [`${GEAR}/rightShare`, 0.5, `${GEAR}/rightShare unknown-key`]
+    [`${GEAR}/rightShare`, 0.5, `${GEAR}/rightShare unknown-key`],
+    [`${STATION}/relativeDensity`, -0.1, `${STATION}/relativeDensity out-of-range`],
+    [`${STATION}/relativeDensity`, 5.1, `${STATION}/relativeDensity out-of-range`],
+    [`${STATION}/relativeDensity`, null, `${STATION}/relativeDensity wrong-type`],
+    [`${STATION}/density`, 1, `${STATION}/density unknown-key`]
   ])('%s = %j: %s', (path, value, told) => {
     const r = readDocument(spoilt(path, value));
     if (r.ok) throw new Error('read');
