@@ -14,7 +14,7 @@ export abstract class Search<Problem extends object, Found> {
   done = $state(0);
   stopped = $state(false);
   failed = $state(false);
-  found = $state.raw<{ readonly key: string; readonly problem: Problem; readonly list: Found | Refused } | null>(null);
+  found = $state.raw<{ readonly key: string; readonly problem: Problem; readonly answer: Found | Refused } | null>(null);
 
   /** Searches for the task as it stands, unless that is already known; a search for another task is given up. */
   async start(): Promise<void> {
@@ -30,9 +30,9 @@ export abstract class Search<Problem extends object, Found> {
         if (this.running === run) this.done = done;
       });
       this.running = run;
-      const list = await run.found;
+      const answer = await run.found;
       if (this.running !== run) return;
-      this.found = { key, problem, list };
+      this.found = { key, problem, answer };
     } catch {
       this.failed = true;
     }

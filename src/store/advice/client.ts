@@ -1,7 +1,0 @@
-import type { AdviceProblem } from '#core/spray/advice/problem.ts';
-import type { SprayAdvice } from '#core/spray/advice/types.ts';
-import { refused } from '#core/working/answer.ts';
-import { searchIn, type Start } from '../search/client.ts';
-
-export type StartAdvice = Start<AdviceProblem, SprayAdvice>;
-export const startAdvice: StartAdvice = searchIn(() => new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' }), refused('advice-cancelled', 'setting', {}));
