@@ -18,7 +18,7 @@ const HAIR = 1e-6;
 
 /**
  * Shares `perHa × area` out over the loads in whole steps. All but the last are rounded by themselves, the last takes the rest, so that the sum
- * is area × dose to the step. No load, and no sum, passes `mostPerHa` on its land: what that cuts off is missing from the sum.
+ * is area × dose to the step. No load passes `mostPerHa` on its land, and so neither does the sum: what that cuts off is missing from it.
  * @param perHa kg/ha or L/ha, 0 or above
  * @param areas ha of each load, above 0
  */
@@ -28,11 +28,10 @@ export function portions(perHa: number, areas: readonly number[], mostPerHa = In
   let k = PER_UNIT;
   while (least > 0 && k < FINEST && areas.length / 2 > MOST_OFF * least * k) k *= 10;
   const cap = (area: number): number => Math.floor(mostPerHa * area * k + HAIR);
-  const wanted = Math.min(Math.round(exact.reduce((a, b) => a + b, 0) * k), cap(areas.reduce((a, b) => a + b, 0)));
-  let left = wanted;
+  let left = Math.round(exact.reduce((a, b) => a + b, 0) * k);
   const steps = exact.map((amount, i) => {
     const mine = i === exact.length - 1 ? left : Math.round(amount * k);
-    const put = Math.max(Math.min(mine, left, cap(areas[i]!)), 0);
+    const put = Math.min(mine, left, cap(areas[i]!));
     left -= put;
     return put;
   });

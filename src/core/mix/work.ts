@@ -49,7 +49,7 @@ export function workOf({ result, mix, area, speed, count, rows, whole, assumptio
   const passes = block.rows === undefined ? null : passesOf(pattern, block.rows);
   const driven = passes && Number.isFinite(whole) ? Math.ceil(passes.passes * whole - 1e-9) : null;
   const spraying = derive(TIME_SPRAYING, { A: area, C: theoretical });
-  const outer = rows && whole === 1 ? derive(TIME_OUTER, { X: rows.way, A: area, B: pass.width, v: speed }) : given(0, 'h', 'assumed');
+  const outer = rows && whole === 1 ? derive(TIME_OUTER, { X: rows.way, A: area, B: pass.width, v: speed }) : given(0, 'h', 'assumed', { path: 'rowLengthM' });
   const turning = derive(TIME_TURNING, {
     j: driven === null ? refused('no-rows', 'rows') : counted(Math.max(driven - 1, 0)),
     T1: mix.turnSeconds === undefined ? assumptions.take('mix.turn') : given(mix.turnSeconds, 's', 'stated', { path: 'mix.turnSeconds' })

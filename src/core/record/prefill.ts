@@ -76,10 +76,10 @@ export function calibrationFields(document: Document, result: Result, date: stri
   const output = ran ?? now;
   const { refill, catches, gauges } = output?.round ?? {};
   const caught = output?.catches;
-  const isMeasured = ran !== undefined;
+  const measured = ran && outcome;
   return known<CalibrationFields>({
     ...common(document, result, now?.round.setting ?? result.setting, date),
-    speedKmH: outcome && outcome.speedRound !== null ? figure(outcome.speed.value) : undefined,
+    speedKmH: figure(outcome?.speed.value),
     displayKmH: timed?.displayKmH,
     speedRuns: lines(timed?.runs?.map(run)),
     gaugeRestBar: gauges?.restBar,
@@ -94,10 +94,10 @@ export function calibrationFields(document: Document, result: Result, date: stri
     deviations: lines(caught?.nozzles.flatMap(({ caught: { position }, deviation: d }) => (d.kind === 'refused' ? [] : [`${position} ${rounded(d.value)} %`]))),
     leftLPerMin: figure(caught?.left),
     rightLPerMin: figure(caught?.right),
-    flowLPerMin: isMeasured ? figure(outcome?.flow.value) : undefined,
+    flowLPerMin: figure(measured?.flow.value),
     wantedLPerHa: figure(result.water.wanted),
-    volumeLPerHa: isMeasured ? figure(outcome?.volume.value) : undefined,
-    offWantedPct: isMeasured ? figure(outcome?.off) : undefined,
+    volumeLPerHa: figure(measured?.volume.value),
+    offWantedPct: figure(measured?.off),
     tolerance: check ? (check.tolerance ?? 'normal') : undefined,
     walkRound: lines(check?.ticks?.map(tick))
   });
@@ -106,15 +106,17 @@ export function calibrationFields(document: Document, result: Result, date: stri
 /** The loads at the volume that was measured for this setting, where it was. */
 function loadsAsMeasured(document: Document, result: Result): LoadsState {
   const outcome = checkState(document, result)?.outcome;
-  return loadsState(document, result, outcome?.flowStanding === 'holds' && outcome.flowRound !== null ? { volume: outcome.volume.value } : {});
+  return loadsState(document, result, outcome?.flowStanding === 'holds' ? { volume: outcome.volume.value } : {});
 }
 
 /** Product on the whole area: what was put in, where every load was told; else what the loads were to take. */
 function totalOf({ exact, forArea, putIn }: PartnerState, loads: number): number | undefined {
   if (isRefused(exact)) return undefined;
+  // A plan of no loads, for want of a tank or by a slip, takes product all the same.
+  if (loads === 0) return rounded(exact.value);
   const told = new Map(putIn.map((p) => [p.load, p.amount]));
   const all = Array.from({ length: loads }, (_, i) => told.get(i + 1));
-  return rounded(loads > 0 && all.every((a) => a !== undefined) ? all.reduce((sum, a) => sum + a, 0) : forArea);
+  return rounded(all.every((a) => a !== undefined) ? all.reduce((sum, a) => sum + a, 0) : forArea);
 }
 
 /**

@@ -1,4 +1,4 @@
-import { isRefused, type Answer } from '../working/answer.ts';
+import { isRefused, valueOf, type Answer } from '../working/answer.ts';
 import { derive } from '../working/figure.ts';
 import { dropletClass, flowAt, nozzleFlow, TOTAL_FLOW } from './flow.ts';
 import { pressureFor } from './pressure.ts';
@@ -87,11 +87,12 @@ function speedOption(s: SprayerState, target: Answer, pass: Pass): Option {
 
 function pressureOption(s: SprayerState, target: Answer, pass: Pass): Option {
   const flow = derive(FLOW_FOR_VOLUME, { V: target, v: s.speed, B: pass.width });
-  const pressure = pressureFor(flow, s.pressure, s.flow, (bar) => flowTogether(s, spraying(s), (n) => n.size!, bar));
+  const open = spraying(s);
+  const pressure = pressureFor(flow, s.pressure, s.flow, (bar) => flowTogether(s, open, (n) => n.size!, bar));
   const remarks: Remark[] = [];
   if (!isRefused(pressure)) {
-    remarks.push(...pressureRemarks(s, s.nozzles, pressure.value));
-    const change = isRefused(flow) || isRefused(s.flow) ? 0 : flow.value / s.flow.value - 1;
+    remarks.push(...pressureRemarks(s, open, pressure.value));
+    const change = (valueOf(flow) ?? NaN) / (valueOf(s.flow) ?? NaN) - 1;
     if (Math.abs(change) > FINE) remarks.push(remark('coarse-for-pressure', { change }));
   }
   return {
@@ -114,10 +115,10 @@ const flowTogether = (s: SprayerState, nozzles: readonly NozzleState[], sizeOf: 
 
 const blocks = (r: Remark): boolean => r.code.endsWith('pressure-range') || r.code === 'no-size' || r.code === 'coarse-for-pressure';
 
-/** Remarks on a pressure: outside the machine's range, or outside a table's of a spraying nozzle. */
-function pressureRemarks(s: SprayerState, nozzles: readonly NozzleState[], bar: number): Remark[] {
-  const least = Math.max(s.machine.pressureMinBar, ...nozzles.filter((n) => n.spraying && n.table).map((n) => n.table!.pressureMinBar));
-  const most = Math.min(s.machine.pressureMaxBar, ...nozzles.filter((n) => n.spraying && n.table).map((n) => n.table!.pressureMaxBar));
+/** Remarks on a pressure: outside the machine's range, or outside that of a spraying nozzle's table. */
+function pressureRemarks(s: SprayerState, open: readonly NozzleState[], bar: number): Remark[] {
+  const least = Math.max(s.machine.pressureMinBar, ...open.map((n) => n.table!.pressureMinBar));
+  const most = Math.min(s.machine.pressureMaxBar, ...open.map((n) => n.table!.pressureMaxBar));
   if (bar < least) return [remark('below-pressure-range', { limit: least })];
   if (bar > most) return [remark('above-pressure-range', { limit: most })];
   return [];
@@ -145,7 +146,7 @@ function groupsOf(spraying: readonly NozzleState[], s: SprayerState, ratio: numb
     const flows = table!.sizes
       .map((each) => ({ size: each, flow: nozzles.length * flowAt(table!, each, s.pressure.value, s.specificGravity.value) }))
       .sort((a, b) => a.flow - b.flow);
-    const now = flows.find((f) => f.size === size)?.flow ?? 0;
+    const now = flows.find((f) => f.size === size)!.flow;
     const up = flows.findIndex((f) => f.flow >= now * ratio);
     const near = up === -1 ? flows.slice(-1) : flows.slice(Math.max(up - 1, 0), up + 1);
     return { nozzles, now, choices: near };
@@ -165,7 +166,7 @@ function sizeOption(s: SprayerState, target: Answer, pass: Pass): Option {
   const chosen = new Map<NozzleState, NozzleSize>(open.map((n) => [n, n.size!]));
   const left = groupsOf(open, s, wanted.value / s.flow.value).sort((a, b) => Number(b.nozzles[0]!.would === 'in-leaf') - Number(a.nozzles[0]!.would === 'in-leaf'));
   let total = s.flow.value;
-  while (left.length > 0 && Math.abs(total / wanted.value - 1) > 0.03) {
+  while (Math.abs(total / wanted.value - 1) > 0.03) {
     let best: { at: number; size: NozzleSize; total: number } | null = null;
     left.forEach((group, at) => {
       for (const { size, flow } of group.choices) {

@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { differences } from '#core/advice/difference.ts';
 import { evaluate, sameSetting } from '#core/setting/evaluate.ts';
 import type { StrategyId } from '#core/dose/types.ts';
-import type { Answer, Quantity } from '#core/working/answer.ts';
 import { arcNozzles, document, num, refusal, result, setting, shut, table } from '../../support/sample.ts';
+import { faultsOf, workingOf } from '../../support/working.ts';
 
 describe('refusals by name', () => {
   const refusedWith = (block: string, rung: string, d = document()) => evaluate(d, block, rung);
@@ -50,43 +50,19 @@ describe('settings alike', () => {
 });
 
 test('every figure\'s inputs are in the units of its formula, and its value is the formula\'s', () => {
-  const seen = new Set<Quantity>();
-  let figures = 0;
-  const check = (a: Answer | null | undefined): void => {
-    if (!a || a.kind !== 'figure' || seen.has(a)) return;
-    seen.add(a);
-    figures++;
-    const f = a.formula;
-    expect(a.unit, f.id).toBe(f.unit);
-    const values: Record<string, number> = {};
-    for (const [symbol, input] of Object.entries(a.inputs)) {
-      expect(input.unit, `${f.id} ${symbol}`).toBe(f.id === 'total-flow' ? 'L/min' : f.inputs[symbol]);
-      values[symbol] = input.value;
-      check(input);
-    }
-    if (f.id !== 'total-flow') expect(Object.keys(a.inputs).sort(), f.id).toEqual(Object.keys(f.inputs).sort());
-    expect(f.compute(values), f.id).toBe(a.value);
-  };
-  const walk = (x: unknown): void => {
-    if (typeof x !== 'object' || x === null) return;
-    if ('kind' in x && x.kind === 'figure') check(x as Answer);
-    else if (x instanceof Map) x.forEach(walk);
-    else for (const [k, each] of Object.entries(x)) if (k !== 'formula' && k !== 'strategy' && k !== 'machine') walk(each);
-    if ('strategies' in x) walk((x as { strategies: unknown }).strategies);
-  };
   for (const basis of ['per-hectare', 'per-100-l-dilute', 'per-leaf-wall', 'per-crown-height', 'per-row-volume', 'percent-of-water'] as const)
-    for (const unit of ['kg', 'L'] as const)
-      walk(
-        result({
-          label: { basis, unit, rate: 1, referenceWaterLPerHa: 1000, maxPerHa: 0.5, adaptation: 'required', minWaterLPerHa: 2000 },
-          block: { concentration: 2, pattern: { kind: 'one-side-both-faces', side: 'left' } },
-          saved: { speedKmH: 5 },
-          tables: [table(1, { sizes: [{ id: 'x', flowLPerMin: 1, points: [{ pressureBar: 5, flowLPerMin: 0.7 }, { pressureBar: 15, flowLPerMin: 1.2 }] }] })],
-          machine: { nozzles: arcNozzles().map((n, i) => (i % 2 ? n : { ...n, table: 'own', size: 'x' })) },
-          day: { temperatureC: 20, humidityPct: 50 }
-        })
-      );
-  expect(figures).toBeGreaterThan(300);
+    for (const unit of ['kg', 'L'] as const) {
+      const r = result({
+        label: { basis, unit, rate: 1, referenceWaterLPerHa: 1000, maxPerHa: 0.5, adaptation: 'required', minWaterLPerHa: 2000 },
+        block: { concentration: 2, pattern: { kind: 'one-side-both-faces', side: 'left' } },
+        saved: { speedKmH: 5 },
+        tables: [table(1, { sizes: [{ id: 'x', flowLPerMin: 1, points: [{ pressureBar: 5, flowLPerMin: 0.7 }, { pressureBar: 15, flowLPerMin: 1.2 }] }] })],
+        machine: { nozzles: arcNozzles().map((n, i) => (i % 2 ? n : { ...n, table: 'own', size: 'x' })) },
+        day: { temperatureC: 20, humidityPct: 50 }
+      });
+      expect(faultsOf(r), `${basis} ${unit}`).toEqual([]);
+      expect(workingOf(r).figures.length).toBeGreaterThan(150);
+    }
 });
 
 describe('differences between two stages', () => {

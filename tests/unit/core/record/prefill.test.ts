@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { calibrationFields, treatmentFields } from '#core/record/prefill.ts';
 import { evaluate } from '#core/setting/evaluate.ts';
-import type { Document } from '#core/setting/document.ts';
+import type { Round } from '#core/check/types.ts';
+import type { Document, Rung } from '#core/setting/document.ts';
 import type { Result } from '#core/setting/result.ts';
 import { document, label, setting, shut, type Parts } from '../../../support/sample.ts';
 
@@ -70,6 +71,63 @@ describe('a calibration record begun from a round', () => {
   });
 });
 
+describe('what a calibration record takes from where', () => {
+  const runs = [{ distanceM: 100, seconds: 72 }];
+  const minute = (litres: number) => ['L', 'R'].flatMap((side) => [1, 2, 3, 4, 5, 6, 7, 8].map((n) => ({ position: `${side}${n}`, litres, seconds: 60 })));
+  const record = (check: NonNullable<Rung['check']>, parts: Parts = {}) => calibrationFields(...both({ ...parts, rung: { check } }), DAY);
+
+  it('catches: their mean, both sides, how far each is off, and what is wanted', () => {
+    // Eight of 1 L/min and eight of which one gives 1.16: mean 1.01 L/min; R8 is 1.16/1.01 of it, the others 1/1.01.
+    const catches = minute(1).map((c) => (c.position === 'R8' ? { ...c, litres: 1.16 } : c));
+    const f = record({ rounds: [{ setting: setting(), runs, catches }] }, { block: { ownWaterLPerHa: 500 } });
+    expect([f.meanNozzleLPerMin, f.leftLPerMin, f.rightLPerMin, f.flowLPerMin]).toEqual([1.01, 8, 8.16, 16.16]);
+    expect(f.deviations!.split('\n')).toEqual([...minute(1).slice(0, 15).map((c) => `${c.position} -0.990099 %`), 'R8 14.8515 %']);
+    // 16.16 L/min at 5 km/h on 4 m are 484.8 L/ha, 3.04 % under 500.
+    expect([f.speedKmH, f.volumeLPerHa, f.wantedLPerHa, f.offWantedPct]).toEqual([5, 484.8, 500, -3.04]);
+  });
+  it('a nozzle that no table knows has no deviation to write down, and is no line', () => {
+    const f = record({ rounds: [{ setting: setting({ nozzles: [{ position: 'L1', size: 'none' }] }), catches: minute(1) }] }, { setting: { nozzles: [{ position: 'L1', size: 'none' }] } });
+    expect(f.deviations!.split('\n')).toHaveLength(15);
+    expect(f.deviations).toMatch(/^L2 /);
+    expect(f.nozzles).toMatch(/^L1 iso-10625 none open\nL2 iso-10625 015 open/);
+  });
+  it('a refill on the spot has seconds, along a course metres', () => {
+    const part = (refill: Round['refill']) => {
+      const f = record({ rounds: [{ setting: setting(), ...(refill ? { refill } : {}) }] });
+      return [f.refillL, f.refillS, f.refillM];
+    };
+    expect(part({ kind: 'standing', seconds: 180, litres: 53 })).toEqual([53, 180, undefined]);
+    expect(part({ kind: 'course', distanceM: 300, litres: 52 })).toEqual([52, undefined, 300]);
+    expect(part(undefined)).toEqual([undefined, undefined, undefined]);
+  });
+  it('the tolerance set chosen; the usual one where none was', () => {
+    expect(record({ tolerance: 'strict', rounds: [] }).tolerance).toBe('strict');
+    expect(record({ rounds: [] }).tolerance).toBe('normal');
+  });
+  it('a display without runs is of the round in hand; with runs of the round before, of that one', () => {
+    expect(record({ rounds: [{ setting: setting(), displayKmH: 5.5 }] }).displayKmH).toBe(5.5);
+    expect(record({ rounds: [{ setting: setting(), displayKmH: 5.2, runs }, { setting: setting(), displayKmH: 5.5 }] }).displayKmH).toBe(5.2);
+  });
+  it('gauges and catches of the round that the flow comes from; where none holds, of the round in hand', () => {
+    const first = { setting: setting(), gauges: { readBar: 10, masterBar: 9.8 }, catches: minute(1) };
+    const of = (second: Round) => {
+      const f = record({ rounds: [first, second] });
+      return [f.gaugeBar, f.masterGaugeBar, f.catches?.split('\n').length, f.flowLPerMin];
+    };
+    expect(of({ setting: setting(), gauges: { readBar: 9 } })).toEqual([10, 9.8, 16, 16]);
+    expect(of({ setting: setting({ pressureBar: 9 }), gauges: { readBar: 9 } })).toEqual([9, undefined, undefined, undefined]);
+  });
+  it('sizes and tables set at a position are those written down; a gear that is not known keeps its name', () => {
+    const f = record({ rounds: [{ setting: setting({ gear: 'odd', nozzles: [{ position: 'L2', table: 'own', size: 'x' }, { position: 'L3', open: false }] }) }] });
+    expect(f.nozzles!.split('\n').slice(0, 4)).toEqual(['L1 iso-10625 015 open', 'L2 own x open', 'L3 iso-10625 015 shut', 'L4 iso-10625 015 open']);
+    expect(f.fanGear).toBe('odd');
+  });
+  it('a machine without nozzles, a walk without ticks: no empty lines', () => {
+    const f = record({ rounds: [{ setting: setting(), runs: [], catches: [] }], ticks: [] }, { machine: { nozzles: [] } });
+    for (const k of ['nozzles', 'walkRound', 'speedRuns', 'catches', 'deviations'] as const) expect(f, k).not.toHaveProperty(k);
+  });
+});
+
 describe('treatment records begun from a mix', () => {
   it('the block’s own product: 1.5 kg/ha on 1.8 ha are 2.7 kg', () => {
     const [d, r] = both({ label: { name: 'Cover', rate: 1.5 }, block: { areaHa: 1.8, crop: 'apple' }, rung: { bbch: 71 } });
@@ -111,6 +169,30 @@ describe('treatment records begun from a mix', () => {
     expect(volume(undefined)).toBeCloseTo(491.7, 0);
     // other pressure: nothing is measured of it, 0.6 × √(12/3) × 16 × 600 / (6 × 4)
     expect(volume({ pressureBar: 12 })).toBeCloseTo(480, 0);
+  });
+  it('a volume taken over by the count of open nozzles was not measured: the tables’ counts', () => {
+    const check = { rounds: [{ setting: setting(), runs: [{ distanceM: 100, seconds: 60 }], refill: { kind: 'standing' as const, seconds: 180, litres: 53 } }] };
+    const [d, r] = both({ setting: { nozzles: shut('L8', 'R8') }, rung: { check } });
+    // 14 × 0.6 × √(10/3) L/min × 600 / (6 × 4)
+    expect(treatmentFields(d, r, DAY)[0]!.volumeLPerHa).toBeCloseTo(383.4, 1);
+  });
+  it('product on the area is known though no loads are', () => {
+    const [d, r] = both({ label: { rate: 1.5 }, block: { areaHa: 1.8 }, machine: { tankL: 20, residualL: 20 } });
+    expect(treatmentFields(d, r, DAY)[0]).toMatchObject({ productKgPerHa: 1.5, productTotalKg: 2.7 });
+  });
+  it('a dose or an area that is not known makes no total', () => {
+    const total = (parts: Parts) => treatmentFields(...both(parts), DAY)[0]!;
+    const noDose = total({ label: { basis: 'percent-of-water', rate: 1 }, block: { areaHa: 1.8 } });
+    expect([noDose.productName, noDose.productKgPerHa, noDose.productTotalKg]).toEqual(['Sample', undefined, undefined]);
+    const noArea = total({ label: { rate: 1.5 } });
+    expect([noArea.productKgPerHa, noArea.productTotalKg, noArea.treatedAreaHa]).toEqual([1.5, undefined, undefined]);
+  });
+  it('three products: each names the other two', () => {
+    const [d, r] = both({ label: { name: 'One' }, block: { areaHa: 2 }, rung: { mix: { partners: ['label', 'b', 'c'].map((l) => ({ label: l })) } } }, (x) => ({
+      ...x,
+      labels: [...x.labels, label({ id: 'b', name: 'Two' }), label({ id: 'c', name: 'Three' })]
+    }));
+    expect(treatmentFields(d, r, DAY).map((f) => f.mixedWith)).toEqual(['Two\nThree', 'One\nThree', 'One\nTwo']);
   });
   it('without a product or an area, what is known', () => {
     const [d, r] = both({});
