@@ -18,7 +18,8 @@ export const ROW_CODES = [
   'name-too-long',
   'not-utf8',
   'bad-quotes',
-  'line-too-long'
+  'line-too-long',
+  'too-many-lines'
 ] as const;
 export type RowCode = (typeof ROW_CODES)[number];
 

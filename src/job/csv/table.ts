@@ -47,7 +47,7 @@ async function* batches(rows: Rows, rest: string, pieces: AsyncGenerator<string,
 }
 
 /** Pieces as text, without the byte order mark, a character cut in two made whole again. */
-async function* textOf(chunks: Chunks): AsyncGenerator<string, void, void> {
+export async function* textOf(chunks: Chunks): AsyncGenerator<string, void, void> {
   const decoder = new TextDecoder();
   let first = true;
   for await (const chunk of chunks) {

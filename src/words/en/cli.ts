@@ -9,6 +9,7 @@ rowtailor VERB ...
   loads FILE    the tank loads of a treatment: water and product for each, order of mixing, hours
   check FILE    the headland checks of a document: measured against wanted, and what to correct
   fit FILE      nozzle sizes, pressure and speed for each block and rung of a document
+  laser FILE    a canopy from the points of a laser scanner
   table FILE    canopy figures and strategies for a CSV table of blocks
 
 rowtailor VERB --help tells more of one verb.

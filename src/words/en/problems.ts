@@ -128,7 +128,8 @@ export const PROBLEM_SENTENCES = {
   'name-too-long': (p, v) => `is ${v}, ${figure(p['length'])} characters; at most ${p['most']} are allowed. Shorten it.`,
   'not-utf8': (_, v) => `is ${v}, with bytes that are not UTF-8 text; each � stands for a character that is lost. Save the file again as UTF-8.`,
   'bad-quotes': (_, v) => `(${v}) has a quote that is opened and not closed, or text after a closing quote; a quoted field ends at its second quote. Close it, and write a quote inside a field twice.`,
-  'line-too-long': (p) => `is longer than ${figure(p['most'])} characters, the most that is allowed. Check that the file is a table with line breaks.`
+  'line-too-long': (p) => `is longer than ${figure(p['most'])} characters, the most that is allowed. Check that the file is a table with line breaks.`,
+  'too-many-lines': (p) => `and all after it are not read; at most ${figure(p['most'])} lines are. Thin the points out, or split the file.`
 } as const satisfies Record<string, Sentence>;
 
 /** `/blocks/0/canopy/heightM` as it is read aloud: blocks[0].canopy.heightM */
