@@ -12,10 +12,12 @@ export interface Fineness {
   readonly sizes: number;
   /** Arc: most degrees between release rays. */
   readonly rayDeg: number;
-  /** Tower: heights over the slot. */
+  /** Tower: heights of the slot. */
   readonly heights: number;
 }
-export const AS_WRITTEN: Fineness = { step: 1, jetStepM: 0.2, sizes: 10, rayDeg: 4, heights: 8 };
+export const AS_WRITTEN: Fineness = { step: 1, jetStepM: 0.2, sizes: 10, rayDeg: 5, heights: 8 };
+/** Half the steps of the equations' text, twice its sizes and rays. */
+export const FINER: Fineness = { step: 0.5, jetStepM: 0.1, sizes: 20, rayDeg: 2.5, heights: 16 };
 
 export interface ReferenceBalance {
   readonly shares: Record<Fate, number>;
@@ -85,12 +87,27 @@ function between(points: readonly (readonly [number, number])[], at: number): nu
 
 const halfWidth = (c: SprayCase, z: number): number => (z < skirt(c) || z > top(c) ? 0 : between(c.canopy.outline.map((w) => [w.heightM, w.widthM] as const), z) / 2);
 
+/** Leaf density at a height over its mean over the section. */
+const relativeAt = new WeakMap<SprayCase, (z: number) => number>();
+function relative(c: SprayCase): (z: number) => number {
+  const known = relativeAt.get(c);
+  if (known) return known;
+  const points = c.canopy.densityByHeight?.map((d) => [d.heightM, d.relative] as const) ?? [];
+  let [leaf, section] = [0, 0];
+  for (let i = 0; points.length > 0 && i < 2000; i++) {
+    const z = skirt(c) + ((top(c) - skirt(c)) * (i + 0.5)) / 2000;
+    section += halfWidth(c, z);
+    leaf += halfWidth(c, z) * between(points, z);
+  }
+  const made = points.length > 0 ? (z: number) => (between(points, z) * section) / leaf : () => 1;
+  relativeAt.set(c, made);
+  return made;
+}
+
 /** Mean leaf and wood area density at a height, where there is canopy. */
-export function areas(c: SprayCase, z: number): { leaf: number; wood: number } {
-  const byHeight = c.canopy.densityByHeight;
+function areas(c: SprayCase, z: number): { leaf: number; wood: number } {
   const lad = c.canopy.ladM2PerM3;
-  const relative = byHeight && byHeight.length > 0 ? between(byHeight.map((d) => [d.heightM, d.relative] as const), z) : 1;
-  return { leaf: lad * relative, wood: c.constants.woodM2PerM3 * Math.max(0, 1 - lad / c.constants.fullLeafM2PerM3) };
+  return { leaf: lad * relative(c)(z), wood: c.constants.woodM2PerM3 * Math.max(0, 1 - lad / c.constants.fullLeafM2PerM3) };
 }
 
 /** The canopy that stands at a place, or nothing. */
@@ -116,7 +133,9 @@ const near = (c: SprayCase, p: Point, m: number): boolean =>
 export interface Ray {
   readonly side: SideAir['side'];
   readonly origin: Point;
+  /** Directions in which the air and the drops leave. */
   readonly deg: number;
+  readonly dropDeg: number;
   /** Distance to the upper and lower end of the curtain, radians (arc) or metres (tower); a spout has none. */
   readonly toUpper: number;
   readonly toLower: number;
@@ -157,7 +176,7 @@ export function jetOf(c: SprayCase, ray: Ray, outletMPerS: number, stepM: number
     const centre = Math.min((round ? 2 : Math.SQRT2) * over, atOutlet);
     const g = spread(s.sigma);
     const alpha = ray.shape.kind === 'arc' ? entrainment * (1 + s.sigma / g) : entrainment;
-    const dQ = round ? (roundEntrainment * Math.sqrt(over * s.Q) * centre) / (2 * over) : 2 * g * alpha * centre;
+    const dQ = round ? roundEntrainment * Math.sqrt(over * s.Q) * Math.min(1, s.sigma / (6 * ray.openingM)) : 2 * g * alpha * centre;
     const here = canopyAt(c, s.at);
     const a = here ? (here.leaf + here.wood) * c.canopy.filled : 0;
     const drag = minus(times(u, size(u)), times(w, size(w)));
@@ -210,10 +229,9 @@ function fly(c: SprayCase, ray: Ray, jet: readonly JetPlace[], dropM: number, fi
   const last = jet.length - 1;
 
   let at = ray.origin;
-  let v = times(direction(ray.deg), k.releaseMPerS);
+  let v = times(direction(ray.dropDeg), k.releaseMPerS);
   let d2 = dropM ** 2;
   let segment = 0;
-  let ended = false;
   let time = 0;
   let passed: 'over' | 'through' | null = null;
   // Within a row the mass that meets leaf and the mass in the gap are two.
@@ -223,14 +241,12 @@ function fly(c: SprayCase, ray: Ray, jet: readonly JetPlace[], dropM: number, fi
 
   for (;;) {
     // The air where the drop is.
-    while (!ended && dot(minus(at, jet[segment + 1]?.at ?? at), jet[segment + 1]?.e ?? at) > 0) {
-      segment++;
-      if (segment >= last) ended = true;
-    }
-    while (!ended && segment > 0 && dot(minus(at, jet[segment]!.at), jet[segment]!.e) < 0) segment--;
+    while (segment < last && dot(minus(at, jet[segment + 1]!.at), jet[segment + 1]!.e) > 0) segment++;
+    while (segment > 0 && dot(minus(at, jet[segment]!.at), jet[segment]!.e) < 0) segment--;
+    const ended = segment === last;
     const wind: Point = { x: windAt(c, ray.side, Math.max(0, at.z)), z: 0 };
     let air = wind;
-    if (!ended && last > 0) {
+    if (!ended) {
       const a = jet[segment]!;
       const b = jet[segment + 1]!;
       const f = clamp(dot(minus(at, a.at), a.e) / size(minus(b.at, a.at)), 0, 1);
@@ -243,7 +259,9 @@ function fly(c: SprayCase, ray: Ray, jet: readonly JetPlace[], dropM: number, fi
         const turn = clamp(n / g, -0.5, 0.5);
         j = { x: j.x - turn * j.z, z: j.z + turn * j.x };
       }
-      if (ray.shape.kind !== 'spout') e = Math.max(n - ray.toUpper * g, -n - ray.toLower * g);
+      const upper = n - ray.toUpper * g;
+      const lower = -n - ray.toLower * g;
+      if (ray.shape.kind !== 'spout') e = ray.toUpper < 0 ? upper : ray.toLower < 0 ? lower : n > 0 ? upper : lower;
       if (e > 0) j = times(j, Math.exp(-Math.LN2 * (e / (mix(a.b, b.b) + 0.02)) ** 2));
       air = plus(wind, j);
     }
@@ -285,8 +303,7 @@ function fly(c: SprayCase, ray: Ray, jet: readonly JetPlace[], dropM: number, fi
       caught.push({ row: here.row, cell: clamp(cell, 0, HEIGHT_CELLS - 1), depth: clamp(depth, 0, DEPTH_CELLS - 1), far: middle.x > here.trunkM, share });
     }
     const remains = inLeaf + inGap;
-    for (const trunk of [R / 2, -R / 2])
-      if (passed === null && (at.x - trunk) * (there.x - trunk) < 0) passed = at.z + ((there.z - at.z) * (trunk - at.x)) / (there.x - at.x) > H ? 'over' : 'through';
+    if (passed === null && at.x < R / 2 && there.x >= R / 2) passed = at.z + ((there.z - at.z) * (R / 2 - at.x)) / (there.x - at.x) > H ? 'over' : 'through';
     d2 = Math.max(core, d2 - 83e-12 * k.deltaTK * (1 + 0.27 * Math.sqrt(reynolds(d, relative))) * dt);
     time += dt;
     if (there.z <= 0) {
@@ -317,48 +334,54 @@ function spectrum(vmdUm: number, finePart: number, sizes: number): { d: number; 
   return d.map((v, i) => ({ d: v, share: upTo[i]! - (upTo[i - 1] ?? 0) }));
 }
 
+/** Direction of a tower's air at a height: straight between the vanes. */
+const vane = (c: SprayCase, z: number): number => (c.vanes.length === 0 ? 0 : between(c.vanes.map((v) => [v.heightM, v.angleDeg] as const), z));
+
 /** Release rays of a nozzle with their weights, summing to 1. */
 function raysOf(c: SprayCase, nozzle: Release, fine: Fineness): { ray: Ray; weight: number }[] {
   const o = c.outlet;
-  const spreadDeg = c.constants.plumeSpread * nozzle.coneDeg;
+  const spreadDeg = Math.max(4, c.constants.plumeSpread * nozzle.coneDeg);
+  const gauss = (deg: number): number => Math.exp(-0.5 * (deg / spreadDeg) ** 2);
+  const rays: { ray: Ray; weight: number }[] = [];
   if (o.kind === 'arc') {
-    const from = Math.min(o.fromDeg, c.anglesDeg[0]) - 9;
-    const to = Math.max(o.toDeg, c.anglesDeg[1]) + 9;
+    const from = Math.max(Math.min(o.fromDeg, c.anglesDeg[0]) - 6, o.fromDeg - 18);
+    const to = Math.min(Math.max(o.toDeg, c.anglesDeg[1]) + 6, o.toDeg + 18);
     const gaps = Math.ceil((to - from) / fine.rayDeg);
-    const rays = Array.from({ length: gaps + 1 }, (_, i) => {
+    for (let i = 0; i <= gaps; i++) {
       const deg = from + ((to - from) * i) / gaps;
       const ray: Ray = {
         side: nozzle.side,
         origin: plus({ x: 0, z: o.axisHeightM }, times(direction(deg), o.radiusM)),
         deg,
+        dropDeg: deg,
         toUpper: ((o.toDeg - deg) * Math.PI) / 180,
         toLower: ((deg - o.fromDeg) * Math.PI) / 180,
         shape: { kind: 'arc', radiusM: o.radiusM },
         openingM: o.slotWidthM
       };
-      return { ray, weight: Math.exp(-0.5 * ((deg - nozzle.angleDeg) / spreadDeg) ** 2) };
-    });
-    const sum = rays.reduce((s, r) => s + r.weight, 0);
-    return rays.map((r) => ({ ...r, weight: r.weight / sum }));
+      rays.push({ ray, weight: gauss(deg - nozzle.angleDeg) });
+    }
+  } else {
+    // Mouths by height, each with its drops in three directions.
+    const mouths: readonly Omit<Ray, 'dropDeg'>[] =
+      o.kind === 'tower'
+        ? Array.from({ length: fine.heights }, (_, i) => {
+            const z = o.fromHeightM + ((o.toHeightM - o.fromHeightM) * (i + 0.5)) / fine.heights;
+            return { side: nozzle.side, origin: { x: o.offsetM, z }, deg: vane(c, z), toUpper: o.toHeightM - z, toLower: z - o.fromHeightM, shape: { kind: 'tower' }, openingM: o.slotWidthM };
+          })
+        : o.spouts
+            .toSorted((a, b) => a.heightM - b.heightM)
+            .map((s) => ({ side: nozzle.side, origin: { x: s.offsetM, z: s.heightM }, deg: s.angleDeg, toUpper: 0, toLower: 0, shape: { kind: 'spout' }, openingM: o.diameterM }));
+    const byNearness = mouths.toSorted((a, b) => Math.abs(a.origin.z - nozzle.heightM) - Math.abs(b.origin.z - nozzle.heightM));
+    const turned = nozzle.angleDeg - (o.kind === 'tower' ? vane(c, nozzle.heightM) : byNearness[0]!.deg);
+    for (const [i, mouth] of mouths.entries()) {
+      // Straight from 1 here to 0 at the neighbours; beyond the ends all of it.
+      const hat = between([[mouths[i - 1]?.origin.z ?? -Infinity, i === 0 ? 1 : 0], [mouth.origin.z, 1], [mouths[i + 1]?.origin.z ?? Infinity, i === mouths.length - 1 ? 1 : 0]].filter(([z]) => Number.isFinite(z)) as [number, number][], nozzle.heightM);
+      for (const turn of [-15, 0, 15]) rays.push({ ray: { ...mouth, dropDeg: mouth.deg + turn }, weight: hat * gauss(turn - turned) });
+    }
   }
-  const heights = Array.from({ length: fine.heights }, (_, i) => o.fromHeightM + ((o.toHeightM - o.fromHeightM) * i) / (fine.heights - 1));
-  const gap = heights[1]! - heights[0]!;
-  const placed = clamp(nozzle.heightM, o.fromHeightM, o.toHeightM);
-  const rays = heights.flatMap((z) =>
-    [-1, 0, 1].map((turn) => ({
-      ray: {
-        side: nozzle.side,
-        origin: { x: o.offsetM, z },
-        deg: nozzle.angleDeg + Math.sqrt(3) * spreadDeg * turn,
-        toUpper: o.toHeightM - z,
-        toLower: z - o.fromHeightM,
-        shape: { kind: 'tower' },
-        openingM: o.slotWidthM
-      } satisfies Ray,
-      weight: Math.max(0, 1 - Math.abs(z - placed) / gap) * (turn === 0 ? 2 / 3 : 1 / 6)
-    }))
-  );
-  return rays.filter((r) => r.weight > 0);
+  const sum = rays.reduce((s, r) => s + r.weight, 0);
+  return rays.map((r) => ({ ...r, weight: r.weight / sum }));
 }
 
 const none = (): Record<Fate, number> => ({ near: 0, far: 0, rows: 0, 'ground-in': 0, 'ground-out': 0, over: 0, through: 0, dried: 0 });
@@ -367,7 +390,7 @@ export function referenceBalance(c: SprayCase, fine: Fineness = AS_WRITTEN): Ref
   const total = c.nozzles.reduce((s, n) => s + n.flowLPerMin, 0);
   const flights = new Map<string, Flight>();
   const flight = (ray: Ray, dropUm: number): Flight => {
-    const name = [ray.side, ray.origin.x, ray.origin.z, ray.deg, dropUm].join(' ');
+    const name = [ray.side, ray.origin.x, ray.origin.z, ray.deg, ray.dropDeg, dropUm].join(' ');
     const known = flights.get(name);
     if (known) return known;
     const air = c.air.find((a) => a.side === ray.side)!;

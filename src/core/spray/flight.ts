@@ -177,14 +177,17 @@ export class Flight {
       }
       if (passedOver < 0 && fromX < R / 2 && x >= R / 2) passedOver = z > topM ? 1 : 0;
 
-      // Leaf and wood at the middle of the step.
+      // Leaf and wood at the height of the step's middle, over the part of the step that lies within the outline.
       let caughtIn = false;
       if (hz > skirtM && hz < topM && hx < edgeX && hx > -edgeX) {
         const r = Math.floor(hx / R);
         const cx = hx - r * R - R / 2;
         const h = half[(hz / stepM) | 0]!;
-        const acx = cx < 0 ? -cx : cx;
-        if (acx < h) {
+        // Never nothing: a drop may fall straight down.
+        const reach = ((mx < 0 ? -mx : mx) * dt) / 2 + 1e-9;
+        const low = cx - reach > -h ? cx - reach : -h;
+        const high = cx + reach < h ? cx + reach : h;
+        if (high > low) {
           caughtIn = true;
           if (row !== r) {
             // Gaps: of what enters a row, the filled share of its length meets leaf.
@@ -194,7 +197,8 @@ export class Flight {
             row = r;
           }
           const zi = (hz / stepM) | 0;
-          const leaf = acx > coreShare * h ? shell[zi]! : core[zi]!;
+          const deep = (low + high) / 2;
+          const leaf = deep > coreShare * h || deep < -coreShare * h ? shell[zi]! : core[zi]!;
           const speed = Math.sqrt(mx * mx + mz * mz);
           const st = tau * speed;
           const stLeaf = st * perLeaf;
@@ -206,16 +210,20 @@ export class Flight {
             const eWood = stWood / (stWood + woodBeta);
             q += wood * (eWood * eWood * speed + settle);
           }
-          q *= G * dt;
+          q *= (G * dt * (high - low)) / (2 * reach);
           const caught = (m * q) / (1 + q / 2 + (q * q) / 12);
           m -= caught;
           let cell = ((hz - skirtM) * perCell) | 0;
           if (cell >= HEIGHTS) cell = HEIGHTS - 1;
           if (r === 0) {
-            let deep = (((cx / h + 1) / 2) * DEPTHS) | 0;
-            if (deep >= DEPTHS) deep = DEPTHS - 1;
-            near[nearAt + cell * DEPTHS + deep]! += caught;
-            fates[fateAt + (cx < 0 ? NEAR : FAR)]! += caught;
+            // Shared out over the trunk line where the step crosses it.
+            const nearPart = high <= 0 ? 1 : low >= 0 ? 0 : -low / (high - low);
+            fates[fateAt + NEAR]! += caught * nearPart;
+            fates[fateAt + FAR]! += caught * (1 - nearPart);
+            if (nearPart > 0 && nearPart < 1) {
+              near[nearAt + cell * DEPTHS + DEPTHS / 2 - 1]! += caught * nearPart;
+              near[nearAt + cell * DEPTHS + DEPTHS / 2]! += caught * (1 - nearPart);
+            } else near[nearAt + cell * DEPTHS + ((((deep / h + 1) / 2) * DEPTHS) | 0)]! += caught;
           } else {
             rows[rowsAt + cell]! += caught;
             fates[fateAt + ROWS]! += caught;
@@ -229,7 +237,9 @@ export class Flight {
       }
 
       if (z <= 0) {
-        fates[fateAt + (x <= edgeX && x >= -edgeX ? GROUND_IN : GROUND_OUT)]! += m + gap;
+        // Where it met the ground within the step.
+        const landed = fromZ > 0 ? fromX + ((x - fromX) * fromZ) / (fromZ - z) : x;
+        fates[fateAt + (landed <= edgeX && landed >= -edgeX ? GROUND_IN : GROUND_OUT)]! += m + gap;
         return;
       }
       if (m + gap < TRACE) {
