@@ -15,6 +15,8 @@ export class Workspace {
   private place = $state.raw<Place>({ block: '', rung: '', ghost: null });
   /** Nozzle position that is being set. */
   selected = $state<string | null>(null);
+  /** Nozzle position under the pointer, or under the focus of the keyboard. */
+  pointed = $state<string | null>(null);
   /** Set a nozzle on both sides at once. */
   paired = $state(true);
   /** A step back also goes to where the step was made, or its effect would not be seen. */

@@ -1,0 +1,42 @@
+import { LEAST_BAND, type Range } from '#core/spray/types.ts';
+import type { Frame } from './frame.ts';
+import { group, label, type Mark } from './scene.ts';
+
+export interface OnTreesWords {
+  readonly onTrees: string;
+  /** The nozzle that is shown alone. */
+  readonly alone: (position: string) => string;
+  /** Of all nozzles, beside that of one. */
+  readonly all: (share: string, band: string) => string;
+  readonly band: (range: Range) => string;
+  /** While the band is being worked out. */
+  readonly atLeast: (points: number) => string;
+  readonly share: (share: number) => string;
+}
+
+export interface OnTrees {
+  readonly share: number;
+  readonly band: Range | null;
+  readonly alone: { readonly position: string; readonly share: number } | null;
+}
+
+/** The share on the trees, large and with its band, over the machine. One nozzle's own stands in its place while that is shown alone. */
+export function onTrees({ share, band, alone }: OnTrees, machineTopM: number, trunkX: number, words: OnTreesWords, frame: Frame): Mark {
+  const within = band ? words.band(band) : words.atLeast(LEAST_BAND);
+  const top = frame.top + (frame.compact ? 8 : 4);
+  const size = frame.compact ? 26 : 34;
+  const foot = top + size + 24;
+  // A tall machine leaves no room above itself: the figure stands in the alley beside it.
+  const x = frame.z(machineTopM) - 10 > foot ? frame.x(0) : frame.x(-trunkX * 0.5);
+  const middle = { 'text-anchor': 'middle' };
+  return group(
+    'on-trees',
+    [
+      label('on-trees-name', x, top, alone ? words.alone(alone.position) : words.onTrees, middle, 'name'),
+      label('on-trees-share', x, top + size, words.share(alone ? alone.share : share), middle, 'share'),
+      label('on-trees-band', x, top + size + 18, alone ? words.all(words.share(share), within) : within, middle, 'band')
+    ],
+    {},
+    'on-trees'
+  );
+}

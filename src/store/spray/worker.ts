@@ -1,0 +1,67 @@
+import { balance } from '#core/spray/balance.ts';
+import { bandSteps } from '#core/spray/band.ts';
+import { picture } from '#core/spray/picture.ts';
+import { transport, type Transport } from '#core/spray/transport.ts';
+import type { SprayCase } from '#core/spray/types.ts';
+import type { Asked, Message, Task } from './messages.ts';
+
+/** The spray model beside the page's own thread, kept as long as the page: once warm it answers within a frame. */
+const scope = globalThis as unknown as { onmessage: ((event: MessageEvent<Task>) => void) | null; postMessage(message: Message, transfer?: ArrayBuffer[]): void };
+
+/** Which flights a case needs: nozzles, their flow and their drops only weigh them. */
+const keyOf = ({ nozzles: _, volumeLPerHa: _v, ladRange: _l, stated: _s, ...flies }: SprayCase): string => JSON.stringify(flies);
+let held: { readonly key: string; readonly transport: Transport } | null = null;
+
+function flown(c: SprayCase): Transport {
+  const key = keyOf(c);
+  if (held?.key !== key) held = { key, transport: transport(c) };
+  return held.transport;
+}
+
+/** Lets messages that have come in be heard first. */
+const channel = new MessageChannel();
+let go: (() => void) | null = null;
+channel.port1.onmessage = () => go?.();
+const breath = () =>
+  new Promise<void>((done) => {
+    go = done;
+    channel.port2.postMessage(null);
+  });
+
+function answer(number: number, { case: c, position, tracks }: Asked['answer']): void {
+  const t = flown(c);
+  const drawn = picture(c, t, position, tracks);
+  const arrays = [drawn.map.density, ...drawn.tracks.map((d) => d.points)];
+  scope.postMessage({ kind: 'answer', number, given: { balance: balance(c, t), picture: drawn } }, arrays.map((a) => a.buffer as ArrayBuffer));
+}
+
+/** The one band that is wanted. */
+let wanted = 0;
+
+async function workOutBand(number: number, { case: c }: Asked['band']): Promise<void> {
+  wanted = number;
+  const t = flown(c);
+  const steps = bandSteps(c, { transport: t, balance: balance(c, t) });
+  for (;;) {
+    const { done, value } = steps.next();
+    if (done) return scope.postMessage({ kind: 'band', number, given: { band: value } });
+    scope.postMessage({ kind: 'progress', number, done: value });
+    await breath();
+    if (wanted !== number) return;
+  }
+}
+
+/** A fault of one question is its answer; the worker goes on. */
+const failed = (number: number, error: unknown) => scope.postMessage({ kind: 'failed', number, why: error instanceof Error ? error.message : String(error) });
+
+scope.onmessage = ({ data: task }) => {
+  const { number } = task;
+  try {
+    if (task.kind === 'answer') answer(number, task.asked);
+    else if (task.kind === 'balance') scope.postMessage({ kind: 'balance', number, given: { balance: balance(task.asked.case, transport(task.asked.case)) } });
+    else if (task.kind === 'band') void workOutBand(number, task.asked).catch((error: unknown) => failed(number, error));
+    else if (wanted === number) wanted = 0;
+  } catch (error) {
+    failed(number, error);
+  }
+};
