@@ -1,9 +1,5 @@
-import type { Setting } from '../../sprayer/types.ts';
-import { airFactor, type Stand } from './stand.ts';
+import { airFactor, type Air, type Stand } from './stand.ts';
 import type { Change } from './types.ts';
-
-/** Gear and PTO speed: each pair has jets of its own. */
-export type Air = Pick<Setting, 'gear' | 'ptoRpm'>;
 
 /** PTO speeds that are tried in each gear, besides today's. */
 const PTO_SPEEDS = 3;

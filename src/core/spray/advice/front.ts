@@ -29,14 +29,14 @@ export function front<T extends { readonly goods: Goods }>(all: readonly T[]): T
 const same = (a: Goods, b: Goods): boolean => a.every((v, i) => Math.abs(v - b[i]!) <= SAME);
 
 /** A range of an objective shorter than this is taken as this long: differences that nobody sees do not spread a front. */
-const LEAST_SPAN: Goods = [0.02, 0.02, 0.05, 0];
+const LEAST_SPAN: Goods = [0.05, 0.05, 0.1, 0];
 /** Plans nearer to each other than this part of the front's span are one. */
 const NEAR = 0.12;
 
 /** The best in each objective, the best all round, then always the one that is farthest from those chosen, up to `most`. */
 export function spread<T extends { readonly goods: Goods }>(all: readonly T[], most: number, todayRate: number): T[] {
   if (all.length === 0) return [];
-  const span = LEAST_SPAN.map((least, i) => Math.max(i === 3 ? 0.05 * todayRate : least, Math.max(...all.map((a) => a.goods[i]!)) - Math.min(...all.map((a) => a.goods[i]!))));
+  const span = LEAST_SPAN.map((least, i) => Math.max(i === 3 ? 0.1 * todayRate : least, Math.max(...all.map((a) => a.goods[i]!)) - Math.min(...all.map((a) => a.goods[i]!))));
   const sum = (a: T): number => a.goods.reduce((s, v, i) => s + v / span[i]!, 0);
   const distance = (a: T, b: T): number => Math.sqrt(a.goods.reduce((s, v, i) => s + ((v - b.goods[i]!) / span[i]!) ** 2, 0));
   const best = (score: (a: T) => number): T => all.reduce((x, y) => (score(y) > score(x) + SAME ? y : x));

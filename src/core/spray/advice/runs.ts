@@ -3,10 +3,10 @@ import { variations } from '../band.ts';
 import { transport } from '../transport.ts';
 import type { Range, SprayCase } from '../types.ts';
 import { Columns, type RayWeights, type Told } from './columns.ts';
-import { caseOf, type Stand } from './stand.ts';
+import { caseOf, type Air, type Stand } from './stand.ts';
 import { LEAST_GAIN, type Gain } from './types.ts';
 
-const airKey = ({ gear, ptoRpm }: Pick<Setting, 'gear' | 'ptoRpm'>): string => `${gear}|${ptoRpm}`;
+const airKey = ({ gear, ptoRpm }: Air): string => `${gear}|${ptoRpm}`;
 
 /** One setting with what the model says of it: as the constants stand, and with each of them at both ends of its plausible range. */
 export interface Tried {
@@ -24,7 +24,7 @@ export class Runs {
   private readonly weights: RayWeights = new Map();
   constructor(private readonly stand: Stand) {}
 
-  columnsOf(c: SprayCase, air: Pick<Setting, 'gear' | 'ptoRpm'>): Columns {
+  columnsOf(c: SprayCase, air: Air): Columns {
     const key = airKey(air);
     const known = this.byAir.get(key) ?? this.fly(c);
     this.byAir.set(key, known);

@@ -1,17 +1,18 @@
 import type { Result } from '../../setting/result.ts';
 import { refused, valueOf, type Refused } from '../../working/answer.ts';
 import { WORK_RATE } from '../../sprayer/volume.ts';
-import { airsOf, type Air } from './airs.ts';
+import { airsOf } from './airs.ts';
 import { add, empty } from './columns.ts';
 import { driverOf, litresOf, type Litres } from './drive.ts';
 import { dropsOf, withDrops, type Drops } from './drops.ts';
+import { barred } from './cautions.ts';
 import { changed } from './changes.ts';
 import { dominates, front, goodsOf, spread, type Goods } from './front.ts';
 import { placesOf, type Place } from './places.ts';
 import type { AdviceProblem } from './problem.ts';
 import { planRemarks, wholeFindings } from './remarks.ts';
 import { Runs, type Tried } from './runs.ts';
-import { airFactor, caseOf, classesOf, judgedBy, standOf, type Stand } from './stand.ts';
+import { airFactor, caseOf, classesOf, judgedBy, standOf, type Air, type Stand } from './stand.ts';
 import { changesOf, gains, isClear, settingsAlong, stepsOf, type Worth } from './steps.ts';
 import { MOST_PLANS, PLAN_NAMES, type Change, type Judged, type Objectives, type Plan, type PlanName, type SprayAdvice } from './types.ts';
 import { Archive, together, walk, type Candidate, type Ground, type Spray } from './walk.ts';
@@ -31,7 +32,7 @@ const WORTH_IT = { onTrees: 0.01, lost: 0.01, cv: 0.02, workRate: 0.03 } as cons
 
 /**
  * Looks for settings of one rung that put more on the trees, more evenly, with less lost, at today's litres on a hectare or fewer. Every air setting is
- * flown once; nozzles, turns and drops are weights on it. Today's setting is taken apart from, never replaced. Nothing random: the same task gives the same plans.
+ * flown once; nozzles, turns and drops are weights on it. Nothing random: the same task gives the same plans.
  * Refuses by name what has no answer, and with `advice-cancelled` where `watch.cancelled` says so.
  */
 export function adviseSpray(problem: AdviceProblem, watch: Watch = {}): SprayAdvice | Refused {
@@ -69,7 +70,7 @@ export function adviseSpray(problem: AdviceProblem, watch: Watch = {}): SprayAdv
     watch.progress?.(LOOKING + (1 - LOOKING) * value);
   }
 
-  const plans = named(chosen.map((c) => planOf(stand, runs, now, c)), today.objectives);
+  const plans = named(worthShowing(chosen.map((c) => planOf(stand, runs, now, c))), today.objectives);
   const goods = goodsOf(today.objectives);
   const beaten = plans.some((p) => p.clear && dominates(goodsOf(p.objectives), goods));
   return {
@@ -171,13 +172,10 @@ function provenFront(stand: Stand, runs: Runs, places: readonly Place[], archive
 /** A plan's settings step by step, or null where the engine would not let its last one stand. */
 function proof(stand: Stand, runs: Runs, changes: readonly Change[], litres: Litres): Proven | null {
   const settings = settingsAlong(stand.result.setting, changes);
-  const setting = settings.at(-1)!;
-  const result = judgedBy(stand.document, setting);
-  if ('kind' in result) return null;
-  const had = new Set(stand.result.findings.map((f) => f.code));
-  const barred = result.findings.some((f) => f.severity === 'stop' || (f.severity === 'warn' && f.code !== 'air-short' && !had.has(f.code)));
+  const result = judgedBy(stand.document, settings.at(-1)!);
+  if ('kind' in result || barred(stand.result, result)) return null;
   const volume = valueOf(result.sprayer.volume);
-  if (barred || volume === undefined || volume < litres.least * (1 - SAME) || volume > litres.most * (1 + SAME)) return null;
+  if (volume === undefined || volume < litres.least * (1 - SAME) || volume > litres.most * (1 + SAME)) return null;
   const along = settings.map((s) => runs.try(s));
   const judged = judgedOf(stand, along.at(-1)!, result);
   return { changes, along, judged, goods: goodsOf(judged.objectives) };
@@ -188,6 +186,12 @@ function planOf(stand: Stand, runs: Runs, now: Tried, { changes, along, judged }
   const clear = isClear(whole);
   const plan = { ...judged, names: [], gains: whole, clear, steps: stepsOf(stand, changes, along), remarks: [] };
   return { ...plan, remarks: planRemarks(stand, runs.heights(now), runs.heights(along.at(-1)!), plan) };
+}
+
+/** Those that make no clear difference are shown where they are faster, or where there are no others. */
+function worthShowing(plans: readonly Plan[]): readonly Plan[] {
+  const some = plans.some((p) => p.clear);
+  return plans.filter((p) => !some || p.clear || p.gains.workRateRelative >= WORTH_IT.workRate);
 }
 
 /** Most on the trees first; each named after what it is best at, where it beats today's in that. */

@@ -70,16 +70,23 @@ export const judgedBy = (document: Document, setting: Setting): Result | Refused
   return evaluate(withSetting(document, setting), block.id, block.rungs[0]!.id);
 };
 
-export const gearOf = (stand: Stand, id: string): FanGear => stand.result.machine.gears.find((g) => g.id === id)!;
+const gearOf = (stand: Stand, id: string): FanGear => stand.result.machine.gears.find((g) => g.id === id)!;
 
-/** The fan's air at a gear and PTO speed over today's. */
-export const airFactor = (stand: Stand, { gear, ptoRpm }: Pick<Setting, 'gear' | 'ptoRpm'>): number => fanFlow(stand, gear, ptoRpm) / fanFlow(stand, stand.result.setting.gear, stand.result.setting.ptoRpm);
-const fanFlow = (stand: Stand, gear: string, ptoRpm: number): number => {
-  const g = gearOf(stand, gear);
-  return AIR_GIVEN.compute({ G1: g.flowM3PerH, N: ptoRpm, N1: g.atPtoRpm });
-};
+/** Gear and PTO speed: what decides the air. */
+export type Air = Pick<Setting, 'gear' | 'ptoRpm'>;
 
-const sideShare = ({ leftShare = 0.5 }: FanGear, side: Side): number => (side === 'left' ? leftShare : 1 - leftShare);
+/** Air of one side, m³/h. By the fan law flow and outlet speed go with the fan's speed. */
+function sideFlow(stand: Stand, { gear, ptoRpm }: Air, side: Side): number {
+  const { flowM3PerH, atPtoRpm, leftShare = 0.5 } = gearOf(stand, gear);
+  return AIR_GIVEN.compute({ G1: flowM3PerH, N: ptoRpm, N1: atPtoRpm }) * (side === 'left' ? leftShare : 1 - leftShare);
+}
+
+/** Air of the sides that spray, over today's. */
+export function airFactor(stand: Stand, air: Air): number {
+  const { pass, setting } = stand.result;
+  const all = (of: Air): number => pass.sides.reduce((s, side) => s + sideFlow(stand, of, side), 0);
+  return all(air) / all(setting);
+}
 
 /** What one position carries and does in a setting. */
 export interface Carried {
@@ -103,7 +110,7 @@ export function carried(stand: Stand, setting: Setting): ReadonlyMap<Position, C
 
 /**
  * The case of another setting, made from the case with every position open: the same as `sprayCase` gives for it (a test holds them together), without
- * evaluating the rung anew. Air by the fan law: flow and outlet speed go with the fan's speed.
+ * evaluating the rung anew.
  */
 export function caseOf(stand: Stand, setting: Setting): SprayCase {
   const SG = stand.result.sprayer.specificGravity.value;
@@ -119,7 +126,7 @@ export function caseOf(stand: Stand, setting: Setting): SprayCase {
   return {
     ...stand.base,
     air: stand.base.air.map((a) => {
-      const factor = (airFactor(stand, setting) * sideShare(gearOf(stand, setting.gear), a.side)) / sideShare(gearOf(stand, stand.result.setting.gear), a.side);
+      const factor = sideFlow(stand, setting, a.side) / sideFlow(stand, stand.result.setting, a.side);
       return { ...a, flowM3PerS: a.flowM3PerS * factor, outletMPerS: a.outletMPerS * factor };
     }),
     nozzles,

@@ -1,5 +1,5 @@
 import { WORK_RATE } from '../../sprayer/volume.ts';
-import type { Air } from './airs.ts';
+import type { Air } from './stand.ts';
 import { add, empty, told, type Column } from './columns.ts';
 import type { Drive, Driver } from './drive.ts';
 import type { Drops } from './drops.ts';
