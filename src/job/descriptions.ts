@@ -53,7 +53,16 @@ export const DESCRIPTIONS: Readonly<Record<string, Readonly<Record<string, strin
     saved: 'The last setting that was saved: what a change is compared with.',
     check: 'How the setting was proved on the headland.',
     fitting: 'What a fitting of nozzles is to reach.',
-    mix: 'The treatment: products, loads, work.'
+    mix: 'The treatment: products, loads, work.',
+    seen: 'What was seen in the field with this setting, to be set beside the prediction.'
+  },
+  seen: { ribbons: 'Ribbons on the face of the row behind the leaf.', papers: 'Water-sensitive papers.' },
+  ribbons: { side: 'Side of the machine.', heightM: 'Height above ground.', class: 'What it did, from no air to too much.' },
+  papers: {
+    side: 'Side of the machine.',
+    heightM: 'Height above ground.',
+    place: 'Near: the face of the row that the machine drove past. Middle: the trunk line. Far: the face behind it. Over: above the top. Ground: under the row.',
+    coveragePercent: 'Part of the paper that is stained.'
   },
   check: {
     tolerance: 'Which set of tolerances judges it. Default "normal".',

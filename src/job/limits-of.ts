@@ -1,5 +1,5 @@
 import { ALL_FIELDS } from '#core/record/fields.ts';
-import { ASSUMPTIONS } from '#core/setting/assumptions.ts';
+import { KNOWN_ASSUMPTIONS } from './assumptions.ts';
 import { ASSUMPTION_RANGE, RANGES, type Range } from './limits.ts';
 
 /** Numbers of the document and of its records by the object that they stand in. */
@@ -19,7 +19,7 @@ function owned(owner: string, field: string): Range | undefined {
  */
 export function limitsOf(path: string): Range | undefined {
   const assumption = /^\/?assumptions[/.](.+)/.exec(path)?.[1];
-  if (assumption) return ASSUMPTIONS.get(assumption) ?? ASSUMPTION_RANGE;
+  if (assumption) return KNOWN_ASSUMPTIONS.get(assumption) ?? ASSUMPTION_RANGE;
   const names = path.split(/[/.]/).filter((s) => s !== '' && !/^\d+$/.test(s));
   const field = names.at(-1) ?? '';
   const owner = names.at(-2);

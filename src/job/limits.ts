@@ -43,6 +43,8 @@ export const RANGES = {
   },
   pattern: { rows: whole(1, 20), widthM: range(0.5, 60, 'm') },
   rungs: { bbch: whole(0, 99) },
+  ribbons: { heightM: range(0, 20, 'm') },
+  papers: { heightM: range(0, 20, 'm'), coveragePercent: range(0, 100, '%') },
   canopy: {
     heightM: range(0.2, 20, 'm'),
     widthM: range(0.1, 12, 'm'),
@@ -155,6 +157,8 @@ export const LENGTHS = {
   partners: [0, 20],
   putIn: [0, 1000],
   profile: [2, 60],
+  ribbons: [0, 60],
+  papers: [0, 60],
   /** Some years of them; what is kept must still be readable as one file. */
   records: [0, 2000]
 } as const;

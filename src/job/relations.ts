@@ -1,5 +1,5 @@
-import { ASSUMPTIONS } from '#core/setting/assumptions.ts';
 import { ISO_10625 } from '#core/sprayer/iso10625.ts';
+import { KNOWN_ASSUMPTIONS } from './assumptions.ts';
 import { nearest } from './nearest.ts';
 import { problem, type Problem } from './problem.ts';
 import { amendmentProblems } from './record/amendments.ts';
@@ -184,8 +184,8 @@ function tableProblems(table: Item): Problem[] {
 /** An assumption must be one that the engine makes, and within its bounds. */
 const assumptionProblems = ({ raw, steps }: Item): Problem[] =>
   Object.entries(raw).flatMap(([id, value]) => {
-    const known = ASSUMPTIONS.get(id);
-    if (!known) return leads({ raw, steps }, id, 'assumption', ASSUMPTIONS.keys(), id);
+    const known = KNOWN_ASSUMPTIONS.get(id);
+    if (!known) return leads({ raw, steps }, id, 'assumption', KNOWN_ASSUMPTIONS.keys(), id);
     const { least, most, unit } = known;
     if (typeof value !== 'number' || (value >= least && value <= most)) return [];
     return [problem([...steps, id], 'out-of-range', value, { least, most, unit })];

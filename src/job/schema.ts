@@ -4,6 +4,7 @@ import { STRATEGY_IDS } from '#core/dose/types.ts';
 import { TICK_ITEMS, TOLERANCES } from '#core/check/types.ts';
 import { WEIGHTINGS } from '#core/fitting/types.ts';
 import { FORMULATIONS } from '#core/mix/types.ts';
+import { PAPER_PLACES, RIBBON_CLASSES } from '#core/spray/seen.ts';
 import { DROPLET_CLASSES } from '#core/sprayer/types.ts';
 import { RECORD_RULES, RECORDS } from './record/schema.ts';
 import { ASSUMPTION_RANGE, ID, LENGTHS, NAME_LENGTH, RANGES, type Range } from './limits.ts';
@@ -133,6 +134,12 @@ const mix = z.strictObject({
   usedL: maybe(X.usedL)
 });
 
+const PAPER = numbers(RANGES.papers);
+const seen = z.strictObject({
+  ribbons: maybe(list(z.strictObject({ side, ...numbers(RANGES.ribbons), class: z.enum(RIBBON_CLASSES) }), LENGTHS.ribbons)),
+  papers: maybe(list(z.strictObject({ side, heightM: PAPER.heightM, place: z.enum(PAPER_PLACES), coveragePercent: PAPER.coveragePercent }), LENGTHS.papers))
+});
+
 const rung = z.strictObject({
   id,
   name,
@@ -143,7 +150,8 @@ const rung = z.strictObject({
   saved: maybe(setting),
   check: maybe(check),
   fitting: maybe(fitting),
-  mix: maybe(mix)
+  mix: maybe(mix),
+  seen: maybe(seen)
 });
 
 const P = numbers(RANGES.pattern);

@@ -5,6 +5,7 @@ import type { Fitting } from '../fitting/types.ts';
 import type { Mix } from '../mix/types.ts';
 import type { ChosenRules } from '../record/rules.ts';
 import type { WorkRecord } from '../record/types.ts';
+import type { Seen } from '../spray/seen.ts';
 import type { Machine, NozzleTable, PassPattern, Setting } from '../sprayer/types.ts';
 import type { Day } from '../weather/types.ts';
 import type { AssumptionValues } from '../working/assumption.ts';
@@ -30,6 +31,8 @@ export interface Rung {
   readonly fitting?: Fitting;
   /** The treatment: products, loads, work. */
   readonly mix?: Mix;
+  /** Ribbons and papers, to be set beside where the spray is said to go. */
+  readonly seen?: Seen;
 }
 
 export interface Block {
