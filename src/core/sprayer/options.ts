@@ -184,7 +184,7 @@ function sizeOption(s: SprayerState, target: Answer, pass: Pass): Option {
   const sizes = open
     .filter((n) => chosen.get(n) !== n.size)
     .map((n) => ({ position: n.position.id, table: n.table!.id, from: n.size!.id, to: chosen.get(n)!.id }));
-  const changed = derive(TOTAL_FLOW, Object.fromEntries(open.map((n) => [n.position.id, chosen.get(n) === n.size ? n.flow : nozzleFlow(n.table!, chosen.get(n)!, s.pressure, s.specificGravity)])));
+  const changed = derive(TOTAL_FLOW, Object.fromEntries(open.map((n) => [n.position.id, nozzleFlow(n.table!, chosen.get(n)!, s.pressure, s.specificGravity)])));
   const pressure = pressureFor(wanted, s.pressure, changed, (bar) => flowTogether(s, open, (n) => chosen.get(n)!, bar));
   const remarks: Remark[] = [];
   if (!isRefused(pressure)) {
