@@ -20,7 +20,8 @@ export function planRemarks(stand: Stand, before: ArrayLike<number>, after: Arra
   const litres = sprayer.volume.kind === 'refused' ? plan.volumeLPerHa : sprayer.volume.value;
   if (Math.abs(plan.volumeLPerHa / litres - 1) > SAME_LITRES)
     out.push(finding('spray-advice-remix', 'note', { from: { value: litres, unit: 'L/ha' }, to: { value: plan.volumeLPerHa, unit: 'L/ha' } }, ['arithmetic']));
-  const seen = new Set(out.map((f) => f.code));
+  // What a step alone is about is said at the step.
+  const seen = new Set([...out.map((f) => f.code), 'spray-advice-holds-litres']);
   for (const f of plan.steps.flatMap((s) => s.remarks)) {
     if (seen.has(f.code)) continue;
     seen.add(f.code);

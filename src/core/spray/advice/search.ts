@@ -10,6 +10,7 @@ import { changed } from './changes.ts';
 import { dominates, front, goodsOf, spread, type Goods } from './front.ts';
 import { placesOf, type Place } from './places.ts';
 import type { AdviceProblem } from './problem.ts';
+import { simplified } from './simplify.ts';
 import { planRemarks, wholeFindings } from './remarks.ts';
 import { Runs, type Tried } from './runs.ts';
 import { airFactor, caseOf, classesOf, judgedBy, standOf, type Air, type Stand } from './stand.ts';
@@ -50,13 +51,18 @@ export function adviseSpray(problem: AdviceProblem, watch: Watch = {}): SprayAdv
   const groundAt = (air: Air, each: Omit<Drops, 'leastBar' | 'mostBar'>): Ground => groundOf(stand, runs, places, air, { leastBar: each.pressureBar, mostBar: each.pressureBar, ...each }, now, litres);
   const present = groundAt(setting, { pressureBar: setting.pressureBar, sizes: [] });
 
+  const grounds: Ground[] = [];
   for (const [i, air] of airs.entries()) {
     if (watch.cancelled?.()) return refused('advice-cancelled', 'setting', {});
-    for (const each of drops) walk(groundAt(air, each), archive);
+    for (const each of drops) {
+      const ground = groundAt(air, each);
+      grounds.push(ground);
+      walk(ground, archive);
+    }
     watch.progress?.((LOOKING * (i + 1)) / airs.length);
   }
 
-  const chosen = provenFront(stand, runs, places, archive, present, today, litres);
+  const chosen = provenFront(stand, runs, places, archive, present, grounds, today, litres);
   const along = chosen.map((c) => c.along);
   const varied = runs.vary([now, ...along.flat()]);
   let constants: readonly string[] = [];
@@ -142,7 +148,7 @@ interface Proven {
  * The best of what was found, spread out; each asked of the engine itself: one that the engine would stop, or that brings a caution which today's setting
  * does not have, is dropped and others take its place. Less air than the alley rule is the one caution that is passed on instead.
  */
-function provenFront(stand: Stand, runs: Runs, places: readonly Place[], archive: Archive, present: Ground, today: Judged, litres: Litres): Proven[] {
+function provenFront(stand: Stand, runs: Runs, places: readonly Place[], archive: Archive, present: Ground, grounds: readonly Ground[], today: Judged, litres: Litres): Proven[] {
   const t = today.objectives;
   const stops = stand.result.findings.some((f) => f.severity === 'stop');
   // Where today's setting may not be used, every other one is worth looking at.
@@ -157,8 +163,10 @@ function provenFront(stand: Stand, runs: Runs, places: readonly Place[], archive
     const sum = together(present, choices);
     return sum ? sum.onTrees - sum.lost - 0.3 * (sum.cv ?? 0) : -Infinity;
   };
+  const sameDrops = (a: Drops, b: Drops): boolean => a.pressureBar === b.pressureBar && a.sizes.length === b.sizes.length && a.sizes.every((s, i) => s.to === b.sizes[i]!.to);
+  const groundOf = (air: Air, drops: Drops): Ground | null => grounds.find((g) => g.air.gear === air.gear && g.air.ptoRpm === air.ptoRpm && sameDrops(g.drops, drops)) ?? null;
   const prove = (c: Candidate): Proven | null => {
-    if (!known.has(c)) known.set(c, known.size < MOST_PROOFS ? proof(stand, runs, changesOf(stand, places, c, worth), litres) : null);
+    if (!known.has(c)) known.set(c, known.size < MOST_PROOFS ? proof(stand, runs, changesOf(stand, places, simplified(c, present, groundOf, archive), worth), litres) : null);
     return known.get(c)!;
   };
   for (;;) {

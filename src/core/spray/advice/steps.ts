@@ -65,11 +65,11 @@ export function stepsOf(stand: Stand, changes: readonly Change[], along: readonl
   return changes.map((change, i): Step => {
     const [from, to] = [along[i]!, along[i + 1]!];
     const own = gains(from, to);
-    return { change, gains: own, clear: isClear(own), remarks: stepRemarks(stand, change, from.setting, to.setting, own) };
+    return { change, gains: own, clear: isClear(own), remarks: stepRemarks(stand, change, from.setting, to.setting, to.case.volumeLPerHa, own) };
   });
 }
 
-function stepRemarks(stand: Stand, change: Change, from: Setting, to: Setting, { lost }: Gains): Finding[] {
+function stepRemarks(stand: Stand, change: Change, from: Setting, to: Setting, litres: number, { lost }: Gains): Finding[] {
   switch (change.code) {
     case 'gear':
     case 'pto':
@@ -80,7 +80,10 @@ function stepRemarks(stand: Stand, change: Change, from: Setting, to: Setting, {
         ...(from.ptoRpm === to.ptoRpm ? [] : [finding('spray-advice-check-pressure', 'note', { pressure: { value: to.pressureBar, unit: 'bar' } }, ['fan-laws'])])
       ];
     }
+    case 'pressure':
+      return change.fromClasses.join() === change.toClasses.join() ? [finding('spray-advice-holds-litres', 'note', { litres: { value: litres, unit: 'L/ha' } }, ['sqrt-law'])] : [];
     case 'speed':
+      if (to.speedKmH < from.speedKmH) return [finding('spray-advice-holds-litres', 'note', { litres: { value: litres, unit: 'L/ha' } }, ['arithmetic'])];
       return to.speedKmH > from.speedKmH ? [finding('spray-advice-speed-unseen', 'note', { air: share(1 - from.speedKmH / to.speedKmH) }, ['arithmetic'])] : [];
     default:
       return [];

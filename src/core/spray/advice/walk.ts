@@ -126,7 +126,7 @@ export function together({ sprays, areas, sides }: Pick<Ground, 'sprays' | 'area
 }
 
 /** A setting's objectives by each way to drive it. */
-function judge(ground: Ground, choices: readonly number[], archive: Archive): Candidate[] {
+export function judge(ground: Ground, choices: readonly number[], archive: Archive): Candidate[] {
   const { air, drops, places, today } = ground;
   const sum = together(ground, choices);
   if (!sum) return [];

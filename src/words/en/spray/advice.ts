@@ -16,6 +16,7 @@ export const SPRAY_ADVICE: Part = {
     'spray-advice-check-pressure': 'The pump turns with the PTO: set the pressure to {pressure} again and look at the agitation.',
     'spray-advice-speed-unseen': 'The model sees no effect of travel speed. Each metre of row gets {air} less air: the ribbon decides.',
     'spray-advice-today-stands': 'Nothing within the machine’s limits is better in one thing without being worse in another. Today’s setting stands.',
+    'spray-advice-holds-litres': 'This keeps the water where it has to be: {litres} after it.',
     'spray-advice-today-stopped': 'Today’s setting may not be used as it is: see the cautions. Plans keep the limits.',
     'spray-advice-none-clear': 'No setting that was found is clearly better than today’s.',
     'spray-advice-classes-unknown': 'A nozzle’s table prints no droplet classes: a usual hollow cone was taken for it. Enter the classes from its sheet.',
