@@ -1,9 +1,12 @@
 import { untrack } from 'svelte';
+import { evaluate } from '#core/setting/evaluate.ts';
+import type { Result } from '#core/setting/result.ts';
 import { sprayCase } from '#core/spray/case.ts';
 import type { SprayBalance, SprayBand, SprayCase, SprayPicture } from '#core/spray/types.ts';
 import type { Refused } from '#core/working/answer.ts';
 import { SprayClient } from '#store/spray/client.ts';
 import { download } from '#store/files.ts';
+import { editRung, patched } from './edits.ts';
 import type { Workspace } from './workspace.svelte.ts';
 
 /** What the model said, and of what. */
@@ -37,7 +40,17 @@ export class SprayView {
   private tries = $state(0);
 
   readonly case: SprayCase | Refused = $derived.by(() => sprayCase(this.workspace.document, this.workspace.result));
-  private readonly ghostCase: SprayCase | Refused | null = $derived.by(() => (this.workspace.ghost ? sprayCase(this.workspace.document, this.workspace.ghost) : null));
+  /** What is set beside it: the ghost's rung, or the saved setting of the rung in view. */
+  against = $state<'rung' | 'saved'>('rung');
+  private readonly saved: Result | null = $derived.by(() => {
+    const { document, block, rung, result } = this.workspace;
+    // A result tells of a saved setting only while the present one differs from it.
+    if (!rung.saved || !result.saved) return null;
+    const then = evaluate(editRung(document, block.id, rung.id, (r) => patched(r, { setting: rung.saved })), block.id, rung.id);
+    return 'kind' in then ? null : then;
+  });
+  readonly other: Result | null = $derived.by(() => (this.against === 'saved' && this.saved) || this.workspace.ghost);
+  private readonly ghostCase: SprayCase | Refused | null = $derived.by(() => (this.other ? sprayCase(this.workspace.document, this.other) : null));
   // Most edits change nothing that the model is told: cases are compared by what they say.
   private readonly key: string = $derived.by(() => JSON.stringify(this.case));
   private readonly ghostKey: string = $derived.by(() => JSON.stringify(this.ghostCase));
@@ -55,7 +68,7 @@ export class SprayView {
   readonly answer: SprayShown | null = $derived.by(() => ('kind' in this.case ? null : this.shown));
   /** null while it is worked out. */
   readonly band: SprayBand | null = $derived.by(() => (this.answer && this.bandFound?.key === this.shown?.key ? (this.bandFound?.band ?? null) : null));
-  /** Of the rung behind the one in view. */
+  /** Of what is set beside it. */
   readonly ghost: SprayBalance | null = $derived.by(() => (this.ghostFound?.key === this.ghostKey ? (this.ghostFound?.balance ?? null) : null));
 
   constructor(

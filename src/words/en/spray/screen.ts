@@ -54,7 +54,7 @@ export const sprayScreen = {
 
   byHeight: 'By height',
   heightColumns: { height: 'height', leaf: 'leaf', wood: 'wood', share: 'share', deposit: 'deposit' },
-  heightNote: { leaf: 'Leaf: part of all leaf. Share: of what is sprayed, all rows. Deposit on leaf; the bar is beside the mean.', wood: 'Wood: part of all wood. Share: of what is sprayed, all rows. Deposit on wood; the bar is beside the mean.' },
+  heightNote: { leaf: 'Leaf: part of all leaf. Share: of what is sprayed, all rows. Deposit on leaf; the line across the bars is the mean.', wood: 'Wood: part of all wood. Share: of what is sprayed, all rows. Deposit on wood; the line across the bars is the mean.' },
   heightLine: (most: string, much: string, least: string, little: string) => `Most at ${most}: ${much}; least at ${least}: ${little}`,
 
   beside: 'Beside another',
@@ -124,7 +124,7 @@ export const sprayScreen = {
     classes: { still: 'still', lifts: 'lifts', flutters: 'flutters', streams: 'streams' },
     none: 'not seen',
     of: (side: string, height: string) => `Ribbon, ${side}, at ${height}`,
-    predicted: (speed: string) => `model ${speed}`,
+    predicted: (speed: string) => `model: ${speed}`,
     noAir: 'model: air stops',
     unknown: 'model: no air there',
     addHeight: 'another height',
