@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { SPRAY_ASSUMPTIONS } from '#core/spray/assumptions.ts';
+import { barred } from '#core/spray/advice/cautions.ts';
 import { changed } from '#core/spray/advice/changes.ts';
 import { dominates, goodsOf } from '#core/spray/advice/front.ts';
 import { adviceProblem } from '#core/spray/advice/problem.ts';
@@ -81,6 +82,13 @@ function plainly(doc: Document, setting: Setting): { readonly objectives: Object
   return { objectives: { onTrees, lost, cv, workRateHaPerH: num(result.sprayer.workRate) }, volume: num(result.sprayer.volume), result, case: c };
 }
 
+/** The wall of the demo with its machine of round spouts. */
+function spouts(): Document {
+  const d = demo('cherry-wall', 'east-wall', 'green-fruit');
+  const machine = d.machines.find((m) => m.outlet.kind === 'spouts')!;
+  return { ...d, assumptions: SURE, blocks: d.blocks.map((b) => ({ ...b, machine: machine.id, rungs: b.rungs.map((r) => ({ ...r, setting: { speedKmH: 6, pressureBar: 6, ptoRpm: 500, gear: machine.gears[0]!.id } })) })) };
+}
+
 const memo = <T>(make: () => T): (() => T) => {
   let made: { readonly value: T } | null = null;
   return () => (made ??= { value: make() }).value;
@@ -89,7 +97,8 @@ const memo = <T>(make: () => T): (() => T) => {
 const SUBJECTS: readonly (readonly [string, () => Document, () => SprayAdvice])[] = [
   ['four pairs on an arc', () => document(parts())] as const,
   ['an arc with more air than the rule wants', () => demo('lower-bench', 'lower-bench', 'full-leaf')] as const,
-  ['a tower', () => demo('cherry-wall', 'east-wall', 'green-fruit')] as const
+  ['a tower', () => demo('cherry-wall', 'east-wall', 'green-fruit')] as const,
+  ['spouts', () => spouts()] as const
 ].map(([name, doc]) => [name, doc, memo(() => advise(doc()))]);
 const small = SUBJECTS[0]![2];
 
@@ -226,6 +235,30 @@ describe.each(SUBJECTS)('%s', (_, doc, advice) => {
         if (step.change.code === 'pto' || step.change.code.startsWith('gear'))
           expect(step.remarks.some((f) => f.code === 'spray-advice-understated')).toBe(given(plan.setting) < given(today.setting) && step.gains.lost.value > 0);
     }
+  });
+});
+
+describe('cautions', () => {
+  const of = (more: Parts['setting']): Result => resultOf(document(parts({ setting: { ...more } })));
+  const today = of({ nozzles: [{ position: 'L8', open: false }, { position: 'R8', open: false }] });
+  it('one that today’s setting has may stay, one more nozzle over the top may not come', () => {
+    expect(of({}).findings.some((f) => f.code.startsWith('over-top'))).toBe(true);
+    const aim = (r: Result) => ({ ...r, findings: r.findings.filter((f) => f.code.startsWith('over-top')) });
+    expect(barred(aim(today), aim(of({})))).toBe(true);
+    expect(barred(aim(of({})), aim(today))).toBe(false);
+    expect(barred(of({}), of({}))).toBe(false);
+    // Less spray than the label's least water is a stop, whatever today's setting has.
+    expect(today.findings.map((f) => f.code)).toContain('below-label-water');
+    expect(barred(today, today)).toBe(true);
+  });
+  it('less air than the rule is passed on, more than too much is not', () => {
+    expect(of({ ptoRpm: 200 }).findings.map((f) => f.code)).toContain('air-short');
+    const within = (r: Result) => ({ ...r, findings: r.findings.filter((f) => f.code.startsWith('air')) });
+    expect(barred(within(of({})), within(of({ ptoRpm: 200 })))).toBe(false);
+    const much = of({ speedKmH: 4 });
+    expect(much.findings.map((f) => f.code)).toContain('air-too-much');
+    expect(barred(within(much), within(of({ speedKmH: 3.5 })))).toBe(true);
+    expect(barred(within(of({ speedKmH: 3.5 })), within(much))).toBe(false);
   });
 });
 
