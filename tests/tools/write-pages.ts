@@ -1,5 +1,11 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
 import { PAGES } from './pages.ts';
+import { validityFiles } from './validity/page.ts';
 
-mkdirSync('docs/generated', { recursive: true });
-for (const [name, make] of Object.entries(PAGES)) writeFileSync(`docs/generated/${name}`, make());
+const files = { ...Object.fromEntries(Object.entries(PAGES).map(([name, make]) => [name, make()])), ...validityFiles() };
+for (const [name, text] of Object.entries(files)) {
+  const path = join('docs', name);
+  mkdirSync(dirname(path), { recursive: true });
+  writeFileSync(path, text);
+}

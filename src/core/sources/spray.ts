@@ -20,5 +20,7 @@ export const SPRAY_SOURCES = {
   'xu-2022': source('Xu; et al.', '2022', 'Air flow in orchard canopies', 'Agronomy 12:3072', 'at least 2 m/s in the canopy'),
   'rautmann-2001': source('Rautmann, D.; Streloke, M.; Winkler, R.', '2001', 'New basic drift values in the authorization procedure for plant protection products', 'Mitteilungen BBA 383:133–141', 'early against late sedimenting drift'),
   'cross-2003': source('Cross, J. V.; et al.', '2003', 'Effect of air flow, as quoted second-hand', 'Crop Protection', 'low air cuts drift by 55 to 93 %', 'memory'),
+  'mcartney-2008': source('McArtney, S. J.; Obermiller, J. D.', '2008', 'Nozzles and wind in an apple orchard, as summarised', 'HortTechnology 18:365', 'with 0 to 4 mph across the rows the cover of the canopy falls by up to a half, most above 8 ft'),
+  'swiechowski-2004': source('Świechowski, W.; et al.', '2004', 'Air in apple canopies, as summarised', 'EJPAU 7(2) #03', 'forward speed is called decisive for how far air goes in; no figures at hand'),
   'berk-2020': source('Berk, P.; et al.', '2020', 'Leaf area of apple trees from a laser scanner', 'Computers and Electronics in Agriculture 169:105158', 'correlation with leaf area 0.88 for the number of points and 0.80 for the volume, on 20 trees in 8 parts each', 'summary')
 } as const satisfies Record<string, Source>;

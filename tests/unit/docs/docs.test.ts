@@ -2,11 +2,15 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, join, normalize } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { PAGES } from '../../tools/pages.ts';
+import { validityFiles } from '../../tools/validity/page.ts';
 
 describe('generated pages', () => {
   it.each(Object.entries(PAGES))('%s is what the engine says today (npm run docs)', (name, make) => {
-    expect(readFileSync(`docs/generated/${name}`, 'utf8')).toBe(make());
+    expect(readFileSync(join('docs', name), 'utf8')).toBe(make());
   });
+  it('the page of validity and its plots are what the spray model gives today (npm run docs)', () => {
+    for (const [name, text] of Object.entries(validityFiles())) expect(readFileSync(join('docs', name), 'utf8'), name).toBe(text);
+  }, 180_000);
 });
 
 describe('links of the written pages', () => {
