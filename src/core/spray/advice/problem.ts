@@ -48,7 +48,7 @@ export function adviceProblem(document: Document, result: Result): AdviceProblem
   const stop = findings.find(bars);
   if (stop) return refused('advice-stopped', stop.path ?? 'setting', {});
 
-  const { saved: _saved, check: _check, fitting: _fitting, mix: _mix, ...bare } = rung;
+  const { saved: _saved, check: _check, fitting: _fitting, mix: _mix, seen: _seen, ...bare } = rung;
   const { records: _records, recordRules: _rules, ...rest } = document;
   return {
     document: {

@@ -38,7 +38,7 @@ export const sprayScreen = {
   depositNote: { leaf: 'per leaf area, one side counted', wood: 'per silhouette of the wood' },
 
   air: 'Air at the row',
-  airNote: 'Speed in the middle of the air, ±15 to 25 %. Where the air stops within the row there is a dash.',
+  airNote: 'Speed in the middle of the air, ±15 to 25 %. A dash: no air meets the row there, or it stops within it.',
   airColumns: { height: 'height', meets: 'meets the leaf', leaves: 'leaves the row' },
   stops: 'stops within the row',
   airRule: (meets: string, leaves: string, thin: string) => `Rule of thumb, from memory: ${meets} where it meets a full canopy, ${leaves} where it leaves it; ${thin} is enough behind a thin one. The ribbon is the judge.`,
