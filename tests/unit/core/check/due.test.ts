@@ -32,7 +32,7 @@ describe('a stage that nobody checked', () => {
 
 describe('a check that was made', () => {
   const due = (last: Partial<Round>, date?: string) => {
-    const now = { ...stage('Now', round({ machine: 'older', at: '2029-01-01T00:00:00Z' }), round(last)), ...(date === undefined ? {} : { date }) };
+    const now = { ...stage('Now', round({ machine: 'older', at: '2029-01-01T00:00:00Z' }), round({ machine: 'old' }), round(last)), ...(date === undefined ? {} : { date }) };
     return dueFindings({ ...block!, rungs: [stage('Bare', round()), now] }, now);
   };
   test('holds for the machine of its last round, and for the block’s where none is named', () => {

@@ -125,5 +125,8 @@ describe('open nozzles that miss the leaf', () => {
     expect(past({ ...narrow, setting: { nozzles: shut('L1', 'L2', 'R7', 'R8') } })).toEqual([['L7', 'L8', 'R1', 'R2']]);
     expect(past({ ...narrow, block: { pattern: { kind: 'one-side-both-faces', side: 'right' } } })).toEqual([['R1', 'R2', 'R7', 'R8']]);
   });
-  test('none is named where none misses', () => expect(past({ ...narrow, setting: { nozzles: shut('L1', 'L2', 'L7', 'L8', 'R1', 'R2', 'R7', 'R8') } })).toEqual([]));
+  test('none is named where none misses', () => {
+    const { findings } = checked([], { ...narrow, setting: { nozzles: shut('L1', 'L2', 'L7', 'L8', 'R1', 'R2', 'R7', 'R8') } });
+    expect(findings.map((f) => f.code)).toEqual(['check-walk-open']);
+  });
 });
