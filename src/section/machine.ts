@@ -80,8 +80,8 @@ function tower(o: Extract<Outlet, { kind: 'tower' }>, nozzleOffsetM: number, fra
   ];
 }
 
-/** The fan's drum behind the pipes: nobody measures it, so it is drawn alike for all. */
-const DRUM = { heightM: 0.95, radiusM: 0.4 } as const;
+/** The fan's drum before the pipes: nobody measures it, so it is drawn alike for all, small enough for the numbers of the nozzles beside it. */
+const DRUM = { heightM: 0.95, radiusM: 0.32 } as const;
 
 /** Where the pipe of a spout turns from level into the spout's own direction: two diameters before its mouth. */
 function elbow({ heightM, offsetM, angleDeg }: Spout, diameterM: number): { x: number; z: number } {
