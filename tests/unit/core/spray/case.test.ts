@@ -40,6 +40,18 @@ describe('what the spray model is told', () => {
     expect(of('left').flowM3PerS / of('right').flowM3PerS).toBeCloseTo(1.5, 9);
     expect(of('left').outletMPerS / of('right').outletMPerS).toBeCloseTo(1.5, 9);
   });
+  it('gives a side the same air whether it sprays alone or with the other', () => {
+    const machine = { gears: machineA().gears.map((g) => ({ ...g, leftShare: 0.6 })) };
+    const both = caseOf({ machine }).air;
+    for (const side of ['left', 'right'] as const)
+      expect(caseOf({ machine, block: { pattern: { kind: 'one-side-one-face', side } } }).air).toEqual(both.filter((a) => a.side === side));
+  });
+  it('lets the air out of round spouts through all their mouths', () => {
+    const outlet = { kind: 'spouts', diameterM: 0.2, spouts: [0.8, 1.2, 1.6].map((heightM) => ({ heightM, offsetM: 0.5, angleDeg: 20 })) } as const;
+    const c = caseOf({ machine: { outlet } });
+    expect(c.outlet).toEqual(outlet);
+    for (const side of c.air) expect(side.outletMPerS).toBeCloseTo(side.flowM3PerS / (3 * Math.PI * 0.1 ** 2), 9);
+  });
   it('blows only on the side that sprays', () => {
     const c = caseOf({ block: { pattern: { kind: 'one-side-both-faces', side: 'left' } } });
     expect(c.air.map((a) => a.side)).toEqual(['left']);
