@@ -7,6 +7,7 @@ const VERBS: Readonly<Record<string, () => Promise<{ readonly run: Verb }>>> = {
   loads: () => import('./verbs/loads.ts'),
   check: () => import('./verbs/check.ts'),
   fit: () => import('./verbs/fit.ts'),
+  spray: () => import('./verbs/spray.ts'),
   laser: () => import('./verbs/laser.ts'),
   table: () => import('./verbs/table.ts')
 };

@@ -7,6 +7,7 @@ import { FT2_PER_ACRE_M2_PER_HA, FT3_PER_ACRE_M3_PER_HA, GAL_PER_1000FT3_L_PER_M
 import { ASSUMPTIONS } from '#core/setting/assumptions.ts';
 import type { Formula } from '#core/working/answer.ts';
 import type { CanopyBatch } from '#job/csv/batch.ts';
+import type { Quantity } from '#job/csv/columns.ts';
 
 /** Figures of one canopy by the symbols of the formulas; one object is filled again and again. */
 type Symbols = Record<string, number>;
@@ -43,8 +44,11 @@ function prepare(): readonly Prepared[] {
   });
 }
 
+/** What the lines are written from: a batch, or as much of one. */
+export type Canopies = Readonly<Pick<CanopyBatch, 'count' | 'block' | Quantity>>;
+
 /** Canopy `i` of a batch into the symbols. */
-function fill(v: Symbols, b: CanopyBatch, i: number): void {
+function fill(v: Symbols, b: Canopies, i: number): void {
   v.H = b.treeHeightM[i]!;
   v.Hs = b.skirtHeightM[i]!;
   v.W = b.canopyWidthM[i]!;
@@ -154,7 +158,7 @@ export class Lines {
     this.bytes = Buffer.allocUnsafe(Math.max(room, LONGEST_LINE));
   }
 
-  add(batch: CanopyBatch): void {
+  add(batch: Canopies): void {
     const { canopy, row } = this;
     for (let i = 0; i < batch.count; i++) {
       fill(canopy, batch, i);

@@ -19,8 +19,9 @@ export interface Cut {
  * decided as the rows' reader decides it: a line break in a quoted field belongs to the row; a row whose quotes are wrong, or that is too
  * long, ends with its line. The pieces in a row are the bytes that came in, save that of a line longer than a whole piece only the
  * beginning is handed on, which is enough for it to be refused.
+ * @param pieceBytes about the size of a piece; larger where a single row, or a chunk that comes in, is
  */
-export async function* cutRows(chunks: AsyncIterable<Uint8Array>, delimiter: Delimiter): AsyncGenerator<Cut> {
+export async function* cutRows(chunks: AsyncIterable<Uint8Array>, delimiter: Delimiter, pieceBytes = PIECE_BYTES): AsyncGenerator<Cut> {
   const code = delimiter.charCodeAt(0);
   let held: Uint8Array[] = [];
   let size = 0;
@@ -31,16 +32,21 @@ export async function* cutRows(chunks: AsyncIterable<Uint8Array>, delimiter: Del
     skipping = false;
     held.push(chunk.subarray(from));
     size += chunk.length - from;
-    if (size < PIECE_BYTES) continue;
+    if (size < pieceBytes) continue;
     const all = Buffer.concat(held);
     const end = lastRowEnd(all, code);
     if (end > 0) yield cut(all, end);
-    // Not one row ends: all is one line. Too long it is already.
-    skipping = end === 0;
+    // Not one row ends: all is one line, and once there is no room for a row in it, too long.
+    skipping = end === 0 && all.length > ROW_BYTES;
     held = [skipping ? all.subarray(0, ROW_BYTES + 1) : all.subarray(end)];
     size = held[0]!.length;
   }
   if (size > 0) yield cut(Buffer.concat(held), size);
+}
+
+/** The same bytes in slices of at most so many, for pieces smaller than the chunks that come in. */
+export async function* inSlices(chunks: AsyncIterable<Uint8Array>, most: number): AsyncGenerator<Uint8Array> {
+  for await (const chunk of chunks) for (let from = 0; from < chunk.length; from += most) yield chunk.subarray(from, from + most);
 }
 
 const cut = (all: Buffer, end: number): Cut => ({ bytes: new Uint8Array(all.subarray(0, end)), lines: countLines(all, end) });

@@ -10,9 +10,12 @@ export interface Piece {
   readonly bytes: Uint8Array<ArrayBuffer>;
 }
 
+/** What is wrong with a row: a code of the reader, or a sentence of what else has looked at it. */
+export type Told = RowProblem | { readonly line: number; readonly text: string };
+
 export interface Done {
   readonly bytes: Uint8Array<ArrayBuffer>;
-  readonly problems: readonly RowProblem[];
+  readonly problems: readonly Told[];
 }
 
 /** One buffer for all pieces of a thread: what is handed on is a copy. */

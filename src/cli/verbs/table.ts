@@ -1,16 +1,14 @@
 import { createReadStream, fstatSync, statSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { parseArgs } from 'node:util';
-import type { RowProblem } from '#job/csv/header.ts';
 import { cli, USAGE } from '#words/en/cli.ts';
 import { problemSentence } from '#words/en/problems.ts';
 import { EXIT, Stop, type Exit, type Streams, type Verb } from '../exit.ts';
 import { whyUnreadable } from '../read-text.ts';
-import { HEADER } from '../table/columns.ts';
-import { cutRows } from '../table/cut.ts';
+import { cutRows, inSlices } from '../table/cut.ts';
 import { readHead, type Head } from '../table/head.ts';
-import type { Piece } from '../table/piece.ts';
-import { inOrder } from '../table/pool.ts';
+import type { Piece, Told } from '../table/piece.ts';
+import { FIGURES, inOrder, type Work } from '../table/pool.ts';
 import { fileSink, standardOutput, type Sink } from '../table/sink.ts';
 
 /** One canopy a line in, one line of figures out; see `USAGE.table`. Streams: what it holds does not grow with the file. */
@@ -25,17 +23,41 @@ export const run: Verb = async (args, streams) => {
   if (more.length > 0) throw usage(cli.tooManyFiles(positionals.length));
   const { out = '-' } = values;
   if (out !== '-' && isSame(file, out)) throw usage(cli.sameFile);
-  return convert(file, out === '-' ? standardOutput : fileSink(out), streams);
+  const work = await workOf(values, file, streams);
+  return convert(file, work, out === '-' ? standardOutput : fileSink(out), streams);
 };
 
 const usage = (message: string): Stop => new Stop(EXIT.usage, `${message}\n${cli.tryHelp('table')}`);
 
 function parsed(args: readonly string[]) {
   try {
-    return parseArgs({ args: [...args], allowPositionals: true, options: { out: { type: 'string' }, help: { type: 'boolean', short: 'h', default: false } } });
+    return parseArgs({
+      args: [...args],
+      allowPositionals: true,
+      options: {
+        out: { type: 'string' },
+        spray: { type: 'boolean', default: false },
+        setting: { type: 'string' },
+        block: { type: 'string' },
+        rung: { type: 'string' },
+        help: { type: 'boolean', short: 'h', default: false }
+      }
+    });
   } catch (error) {
     throw usage((error as Error).message);
   }
+}
+
+/** The figures alone, or with --spray the balance behind them; the code for it is loaded only then. */
+async function workOf({ spray, setting, block, rung, out }: ReturnType<typeof parsed>['values'], file: string, streams: Streams): Promise<Work> {
+  const [stray] = Object.entries({ setting, block, rung }).flatMap(([name, value]) => (value === undefined ? [] : [`--${name}`]));
+  if (!spray && stray) throw usage(cli.withoutSpray(stray));
+  if (!spray) return FIGURES;
+  if (setting === undefined) throw usage(cli.noSetting);
+  if (setting === '-' && file === '-') throw usage(cli.twoFromInput);
+  if (out !== undefined && isSame(setting, out)) throw usage(cli.sameSetting);
+  const [{ frontOf }, { balanceWork }] = await Promise.all([import('../table/front.ts'), import('../table/balance-work.ts')]);
+  return balanceWork(await frontOf({ file: setting, block, rung }, usage, streams));
 }
 
 /** The same file, however the two paths are spelt or linked: writing it would destroy what is still to be read. */
@@ -50,8 +72,8 @@ function isSame(file: string, out: string): boolean {
   }
 }
 
-async function convert(file: string, sink: Sink, { stdin, err }: Streams): Promise<Exit> {
-  const tell = (problems: readonly RowProblem[]): void => err(problems.map((p) => `${problemSentence(p)}\n`).join(''));
+async function convert(file: string, work: Work, sink: Sink, { stdin, err }: Streams): Promise<Exit> {
+  const tell = (problems: readonly Told[]): void => err(problems.map((p) => `${'text' in p ? p.text : problemSentence(p)}\n`).join(''));
   let exit: Exit = EXIT.done;
   try {
     const head = await readHead(file === '-' ? stdin : createReadStream(file, { highWaterMark: 1 << 18 }));
@@ -60,8 +82,9 @@ async function convert(file: string, sink: Sink, { stdin, err }: Streams): Promi
       tell(head);
       return EXIT.refused;
     }
-    await sink.write(`${HEADER}\n`);
-    for await (const { bytes, problems } of inOrder(pieces(head), Math.min(availableParallelism(), 4))) {
+    if (work.note !== '') err(`${work.note}\n`);
+    await sink.write(`${work.header}\n`);
+    for await (const { bytes, problems } of inOrder(pieces(head, work.pieceBytes), work, Math.min(availableParallelism(), 4))) {
       await sink.write(bytes);
       if (problems.length === 0) continue;
       exit = EXIT.refused;
@@ -75,8 +98,8 @@ async function convert(file: string, sink: Sink, { stdin, err }: Streams): Promi
   return exit;
 }
 
-async function* pieces({ header, line, rows }: Head): AsyncGenerator<Piece> {
-  for await (const { bytes, lines } of cutRows(rows, header.delimiter)) {
+async function* pieces({ header, line, rows }: Head, pieceBytes: number): AsyncGenerator<Piece> {
+  for await (const { bytes, lines } of cutRows(inSlices(rows, pieceBytes), header.delimiter, pieceBytes)) {
     yield { header, line, bytes };
     line += lines;
   }

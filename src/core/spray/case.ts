@@ -13,7 +13,7 @@ export const SPRAY_REGISTRY: ReadonlyMap<string, Assumption> = new Map([ASSUMPTI
 
 /**
  * What the model is told of a setting in front of a canopy: outline, leaf, air, nozzles that spray, constants with the user's own values.
- * Refuses by name a canopy without outline, a fan without a gear, a setting in which nothing sprays or a flow is not known.
+ * Refuses by name a canopy without outline, rows that meet, a fan without a gear, a setting in which nothing sprays or a flow is not known.
  */
 export function sprayCase(document: Document, result: Result): SprayCase | Refused {
   const { canopy, sprayer, machine, pass, setting } = result;
@@ -21,6 +21,7 @@ export function sprayCase(document: Document, result: Result): SprayCase | Refus
   if (canopy.outline.length < 2) return refused('no-outline', 'canopy', {});
   for (const needed of [canopy.figures.h, LAD, f, sprayer.flow, sprayer.volume]) if (isRefused(needed)) return needed;
   if (isRefused(LAD) || isRefused(f) || isRefused(sprayer.volume)) return refused('no-outline', 'canopy', {});
+  if (canopy.outline.some((w) => w.widthM >= R.value)) return refused('no-alley', 'canopy.widthM', {});
   const air = airOf(result);
   if ('kind' in air) return air;
 

@@ -9,6 +9,7 @@ rowtailor VERB ...
   loads FILE    the tank loads of a treatment: water and product for each, order of mixing, hours
   check FILE    the headland checks of a document: measured against wanted, and what to correct
   fit FILE      nozzle sizes, pressure and speed for each block and rung of a document
+  spray FILE    where the spray goes, for each block and rung of a document, with what that rests on
   laser FILE    a canopy from the points of a laser scanner
   table FILE    canopy figures and strategies for a CSV table of blocks
 
@@ -71,7 +72,28 @@ Exit codes
   2  wrong usage, or no such block or rung
   3  the file cannot be read, or is no JSON
 `,
-  table: `rowtailor table FILE [--out FILE]
+  spray: `rowtailor spray FILE [--block ID] [--rung ID] [--units metric|us] [--json]
+
+Works out for every rung of a document, in the order of the file, where the spray goes: shares on the trees, on the ground, over
+the top and through the row, each with its band; the same by nozzle; deposit by height and how uneven it is; the air where it meets
+the row and where it leaves it; what moves the answer most; the limits; every assumption with how sure it is. FILE - reads
+standard input.
+It ranks settings. It predicts neither residues nor legal drift, and nothing in it was validated.
+
+  --block ID    only the block with this id
+  --rung ID     only the rungs with this id
+  --units       metric (default) or us; for the text alone
+  --json        the balance, its band, and all that the model was told, in the engine's units:
+                {"format": "rowtailor-spray", "version": 1, "results": [...]}, one result per rung
+  -h, --help    this text
+
+Exit codes
+  0  done
+  1  the file was refused, or some rung gives no balance
+  2  wrong usage, or no such block or rung
+  3  the file cannot be read, or is no JSON
+`,
+  table: `rowtailor table FILE [--out FILE] [--spray --setting FILE [--block ID] [--rung ID]]
 
 Reads one canopy per line from a CSV file (comma, semicolon or tab; - reads standard input) and writes one line per canopy.
 
@@ -91,7 +113,18 @@ skirt. Columns of the outline (stage-volume, occupied-volume, leaf-area) assume 
 without measured widths does. Dose indices are before any label rule; the label and local law decide.
 
   --out FILE    write there instead of standard output (-); another file than the one that is read
+  --spray       add where the spray goes, behind the other columns
+  --setting FILE  with --spray: a document; its machine and setting stand in front of every canopy, with its nozzle tables,
+                pass pattern, weather and assumptions. - reads standard input
+  --block ID, --rung ID  with --setting: which one, where the document has several
   -h, --help    this text
+
+Columns of --spray: application volume (L/ha); percent of all that is sprayed, on the trees (near half and far half of the nearest
+row, other rows), on the ground in the block and beyond it, in the air over the top, through the row and dried up, and lost from the
+block (all but trees and ground in the block); mean deposit on leaf area, one side counted (µL/cm²), and its unevenness by height
+(CV). They take skirt, leaf area density and filled fraction of each line (a line without density is in full leaf) and a trimmed
+wall's outline. They rank; they are uncertain by at least ±15 points on the trees, and validated by nothing. A canopy that the model
+refuses is told, and its cells stay empty. Some hundred lines a second.
 
 Names are written as they are read. A spreadsheet may take a name that begins with =, +, - or @ for a formula: import the
 column block as text.
@@ -104,6 +137,10 @@ Exit codes: 0 done, 1 some lines refused, 2 wrong usage, 3 unreadable.
 export const cli = {
   noTable: 'Name one CSV file to read, or - for standard input.',
   sameFile: '--out is the file that is read; name another.',
+  noSetting: '--spray needs --setting FILE: the document whose machine and setting stand in front of every canopy.',
+  withoutSpray: (option: string) => `${option} says which setting sprays; it goes with --spray.`,
+  twoFromInput: 'The table and the setting cannot both come from standard input; name a file for one of them.',
+  sameSetting: '--out is the file of the setting; name another.',
   unwritable: (file: string, why: string) => `${file} cannot be written: ${why}`,
   unknownVerb: (verb: string, verbs: readonly string[]) => `There is no verb "${verb}". Verbs: ${verbs.join(', ')}.`,
   tryHelp: (verb?: string) => `See: rowtailor ${verb ? `${verb} ` : ''}--help`,
