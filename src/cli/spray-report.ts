@@ -1,29 +1,34 @@
-import { basisOf, LEAF_DENSITY, shownRuns } from '#core/spray/basis.ts';
+import type { SprayAdvice } from '#core/spray/advice/types.ts';
 import { SPRAY_ASSUMPTIONS } from '#core/spray/assumptions.ts';
+import { basisOf, LEAF_DENSITY, shownRuns } from '#core/spray/basis.ts';
 import { SPRAY_REGISTRY } from '#core/spray/case.ts';
-import { DEPTHS, FATES, type BandRun, type FaceSpeed, type Fate, type HeightCell, type Range, type SprayBalance, type SprayBand, type SprayCase } from '#core/spray/types.ts';
-import { display, shown, type Unit, type UnitSystem } from '#core/quantity/units.ts';
+import { FATES, type BandRun, type FaceSpeed, type Fate, type Range, type SprayBalance, type SprayBand, type SprayCase } from '#core/spray/types.ts';
+import type { UnitSystem } from '#core/quantity/units.ts';
 import type { Document } from '#core/setting/document.ts';
 import type { Result } from '#core/setting/result.ts';
 import { isRefused, type Answer, type Refused } from '#core/working/answer.ts';
-import { airLines, assumptionWords, certaintyWord, DASH, dropletWord, formatAmount, formatFigure, formatNumber, formatRange, formatShare, formatUnit, refusalSentence } from '#words/index.ts';
+import { airLines, assumptionWords, certaintyWord, DASH, dropletWord, formatAmount, formatFigure, formatRange, formatShare, formatUnit, refusalSentence } from '#words/index.ts';
 import { cli } from '#words/en/cli.ts';
 import { sprayCli as words } from '#words/en/spray/cli.ts';
+import { sprayScreen as screen } from '#words/en/spray/screen.ts';
 import { columns, INDENT, paragraph, section } from './layout.ts';
 import { title } from './report.ts';
+import { adviceLines } from './spray-advice.ts';
+import { layers, type Layer } from './spray-layers.ts';
+import { inLine, part, percent, percents, withUnit } from './spray-figures.ts';
 
-/** Where the spray of one rung goes, or why that cannot be told. */
+/** Where the spray of one rung goes and what would do better, or why that cannot be told. */
 export interface Sprayed {
   readonly document: Document;
   readonly result: Result;
-  readonly spray: { readonly of: SprayCase; readonly balance: SprayBalance; readonly band: SprayBand } | Refused;
+  readonly spray: { readonly of: SprayCase; readonly balance: SprayBalance; readonly band: SprayBand; readonly advice: SprayAdvice | Refused } | Refused;
 }
 
 /** Where the spray of one rung goes as text for a terminal. */
 export function sprayReport({ document, result, spray }: Sprayed, system: UnitSystem): string {
   const head = title(result, system);
   if ('kind' in spray) return [...head, '', ...paragraph(refusalSentence(spray, system)), '', cli.closing].join('\n') + '\n';
-  const { of, balance, band } = spray;
+  const { of, balance, band, advice } = spray;
   const catches = balance.bare ? 'wood' : 'leaf';
   const lines = [
     ...head,
@@ -33,7 +38,8 @@ export function sprayReport({ document, result, spray }: Sprayed, system: UnitSy
     ...section(words.headings.air, air(result, balance, system)),
     ...section(words.headings.told, told(result, of, system)),
     ...section(words.headings.moving, moving(balance, band, system)),
-    ...section(words.headings.limits, words.limits.flatMap((l) => paragraph(l, INDENT))),
+    ...section(words.headings.advice, adviceLines(result, advice, system)),
+    ...section(words.headings.limits, screen.limitList.slice(BESIDE).flatMap((l) => paragraph(l, INDENT))),
     ...section(words.headings.assumptions, assumptions(document, result, of, system)),
     '',
     cli.closing
@@ -41,36 +47,37 @@ export function sprayReport({ document, result, spray }: Sprayed, system: UnitSy
   return lines.join('\n') + '\n';
 }
 
+/** The first of the limits stand beside the balance: what it is for, and how sure. */
+const BESIDE = 2;
+
 const amount = (a: Answer, system: UnitSystem): string => (isRefused(a) ? DASH : formatAmount(a.value, a.unit, system));
-const percent = (share: number): string => formatNumber(share * 100, 0);
-/** To a tenth of a point below ten; what is less than that is nothing. */
-const part = (share: number): string => `${formatNumber(share < 0.0005 ? 0 : share * 100, share < 0.0005 || share >= 0.0995 ? 0 : 1)}\u00a0%`;
-/** In the unit's usual decimals, however small, so that a column stands in line. */
-const plainly = (value: number, unit: Unit, system: UnitSystem): string => formatNumber(shown(value, unit, system), display(unit, system).decimals, system);
-const withUnit = (figures: string, unit: Unit, system: UnitSystem): string => `${figures}\u00a0${formatUnit(unit, system)}`;
-const shares = ([least, most]: Range): string => `${percent(least)}–${percent(most)}\u00a0%`;
 
 /** What is on the trees, on the ground and lost, with what each is made of under it. */
 const GROUPS: readonly { readonly name: string; readonly fates: readonly Fate[]; readonly of: (b: SprayBalance) => number; readonly band: (b: SprayBand) => Range }[] = [
-  { name: words.onTrees, fates: ['near', 'far', 'rows'], of: (b) => b.onTrees, band: (b) => b.onTrees },
-  { name: words.fates['ground-in'], fates: [], of: (b) => b.shares['ground-in'], band: (b) => b.shares['ground-in'] },
-  { name: words.lost, fates: ['ground-out', 'over', 'through', 'dried'], of: (b) => b.lost, band: (b) => b.lost }
+  { name: screen.allTrees, fates: ['near', 'far', 'rows'], of: (b) => b.onTrees, band: (b) => b.onTrees },
+  { name: screen.fates['ground-in'], fates: [], of: (b) => b.shares['ground-in'], band: (b) => b.shares['ground-in'] },
+  { name: screen.allLost, fates: ['ground-out', 'over', 'through', 'dried'], of: (b) => b.lost, band: (b) => b.lost }
 ];
 
-function ends({ volumeLPerHa }: SprayCase, balance: SprayBalance, band: SprayBand, system: UnitSystem): string[] {
-  const line = (name: string, share: number, range: Range | null): string[] => [name, part(share), range ? shares(range) : '', plainly(share * volumeLPerHa, 'L/ha', system)];
-  const { share, band: range } = words.columns;
-  const catches = balance.bare ? 'wood' : 'leaf';
-  const rows = GROUPS.flatMap((g) => [line(g.name, g.of(balance), g.band(band)), ...g.fates.map((f) => line(INDENT + words.fates[f], balance.shares[f], band.shares[f]))]);
-  const all = FATES.reduce((sum, f) => sum + balance.shares[f], 0);
+function ends({ volumeLPerHa }: SprayCase, b: SprayBalance, band: SprayBand, system: UnitSystem): string[] {
+  const line = (name: string, share: number, range: Range | null): string[] => [name, part(share), range ? percents(range) : '', inLine(share * volumeLPerHa, 'L/ha', system)];
+  const rows = GROUPS.flatMap((g) => [line(g.name, g.of(b), g.band(band)), ...g.fates.map((f) => line(INDENT + screen.fates[f], b.shares[f], band.shares[f]))]);
+  const all = FATES.reduce((sum, f) => sum + b.shares[f], 0);
+  const deposit = b.depositUlPerCm2;
   const more = [
-    ...(balance.depositUlPerCm2 === null ? [] : [[words.deposit[catches], formatAmount(balance.depositUlPerCm2, 'uL/cm2', system), band.depositUlPerCm2 ? formatRange(...band.depositUlPerCm2, 'uL/cm2', system) : '']]),
-    ...(balance.cv === null ? [] : [[words.cv, formatShare(balance.cv), band.cv ? shares(band.cv) : '']])
+    ...(deposit === null ? [] : [[words.deposit[b.bare ? 'wood' : 'leaf'], formatAmount(deposit, 'uL/cm2', system), band.depositUlPerCm2 ? formatRange(...band.depositUlPerCm2, 'uL/cm2', system) : '']]),
+    ...(b.cv === null ? [] : [[words.cv, formatShare(b.cv), band.cv ? percents(band.cv) : '']])
   ];
-  return [...columns([['', share, range, formatUnit('L/ha', system)], ...rows, line(words.all, all, null)], ['left', 'right', 'right', 'right']), ...columns(more, ['left', 'right', 'right'])];
+  return [
+    ...columns([['', screen.share, screen.band, formatUnit('L/ha', system)], ...rows, line(screen.sum, all, null)], ['left', 'right', 'right', 'right']),
+    ...columns(more, ['left', 'right', 'right'])
+  ];
 }
 
-const notes = ({ bare }: SprayBalance): string[] => [...(bare ? [words.bare] : []), ...[words.ranks, words.band, words.noDose].flatMap((l) => paragraph(l))];
+const notes = ({ bare }: SprayBalance): string[] => [
+  ...(bare ? [screen.bare] : []),
+  ...[...screen.limitList.slice(0, BESIDE), `${screen.bandMeans} ${words.bandLost}`, screen.noDose].flatMap((l) => paragraph(l))
+];
 
 function nozzles(of: SprayCase, { perNozzle }: SprayBalance, system: UnitSystem): string[] {
   const c = words.nozzleColumns;
@@ -82,47 +89,17 @@ function nozzles(of: SprayCase, { perNozzle }: SprayBalance, system: UnitSystem)
 }
 
 const BAR = 20;
-/** Neighbouring cells joined for the eye. */
-const JOINED = 2;
-const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
-
-interface Layer {
-  readonly fromM: number;
-  readonly toM: number;
-  readonly share: number;
-  readonly near: number;
-  readonly far: number;
-  readonly deposit: number | null;
-}
-
-/** Cells joined to layers, the top first; the deposit is that on all that grows in them. */
-function layers(cells: readonly HeightCell[]): readonly Layer[] {
-  const out: Layer[] = [];
-  for (let i = 0; i < cells.length; i += JOINED) {
-    const some = cells.slice(i, i + JOINED);
-    const area = sum(some.map((h) => h.areaIndex));
-    out.push({
-      fromM: some[0]!.fromM,
-      toM: some.at(-1)!.toM,
-      share: sum(some.map((h) => h.share)),
-      near: sum(some.flatMap((h) => h.byDepth.slice(0, DEPTHS / 2))),
-      far: sum(some.flatMap((h) => h.byDepth.slice(DEPTHS / 2))),
-      deposit: area > 0 ? sum(some.map((h) => (h.depositUlPerCm2 ?? 0) * h.areaIndex)) / area : null
-    });
-  }
-  return out.reverse();
-}
 
 /** From the top down, with the deposit as a bar as long as it is large. */
 function heights({ heights: cells, depositUlPerCm2: mean }: SprayBalance, system: UnitSystem): string[] {
   const c = words.heightColumns;
   const all = layers(cells);
   const most = Math.max(...all.map((l) => l.deposit ?? 0));
-  const row = ({ fromM, toM, share, near, far, deposit }: Layer): string[] => [
-    withUnit(`${plainly(fromM, 'm', system)}–${plainly(toM, 'm', system)}`, 'm', system),
-    deposit === null ? DASH : withUnit(plainly(deposit, 'uL/cm2', system), 'uL/cm2', system),
+  const row = ({ fromM, toM, share, near, far, rows, deposit }: Layer): string[] => [
+    withUnit(`${inLine(fromM, 'm', system)}–${inLine(toM, 'm', system)}`, 'm', system),
+    deposit === null ? DASH : withUnit(inLine(deposit, 'uL/cm2', system), 'uL/cm2', system),
     deposit === null || !mean ? DASH : formatShare(deposit / mean),
-    ...[share, near, far, Math.max(share - near - far, 0)].map(part),
+    ...[share, near, far, rows].map(part),
     deposit === null || most === 0 ? '' : '█'.repeat(Math.round((deposit / most) * BAR))
   ];
   return [
@@ -135,7 +112,7 @@ function heights({ heights: cells, depositUlPerCm2: mean }: SprayBalance, system
 function air(result: Result, { faces }: SprayBalance, system: UnitSystem): string[] {
   const c = words.faceColumns;
   const speed = (v: number | null): string => (v === null ? DASH : formatAmount(v, 'm/s', system));
-  const cells = (f: FaceSpeed | undefined): string[] => (f ? ['', withUnit(plainly(f.heightM, 'm', system), 'm', system), speed(f.inMPerS), speed(f.outMPerS)] : ['', '', '', '']);
+  const cells = (f: FaceSpeed | undefined): string[] => (f ? ['', withUnit(inLine(f.heightM, 'm', system), 'm', system), speed(f.inMPerS), speed(f.outMPerS)] : ['', '', '', '']);
   const sides = (['left', 'right'] as const).map((side) => ({ side, own: faces.filter((f) => f.side === side).toReversed() })).filter(({ own }) => own.length > 0);
   const count = Math.max(0, ...sides.map(({ own }) => own.length));
   const range = (least: number, most: number): string => formatRange(least, most, 'm/s', system);
@@ -144,8 +121,8 @@ function air(result: Result, { faces }: SprayBalance, system: UnitSystem): strin
       [sides.flatMap(({ side }) => [words.sides[side], c.height, c.meets, c.leaves]), ...Array.from({ length: count }, (_, i) => sides.flatMap(({ own }) => cells(own[i])))],
       sides.flatMap(() => ['left', 'right', 'right', 'right'] as const)
     ),
-    ...paragraph(words.airNote),
-    ...paragraph(words.airRule(range(8, 12), range(2, 5), range(1, 2))),
+    ...paragraph(screen.airNote),
+    ...paragraph(screen.airRule(range(8, 12), range(2, 5), range(1, 2))),
     ...airLines(result, system).filter((l) => l.kind === 'balance' || l.kind === 'rule').flatMap((l) => paragraph(l.text))
   ];
 }
@@ -171,7 +148,7 @@ function moving({ onTrees }: SprayBalance, band: SprayBand, system: UnitSystem):
   const listed = all.filter((r) => moved(r) >= LEAST_MOVED);
   const rows = listed.map(({ assumption, values: [low, high], onTrees: [from, to] }) => {
     const { unit } = SPRAY_REGISTRY.get(assumption)!;
-    return [assumption === LEAF_DENSITY ? words.leafDensityHere : assumptionWords(assumption).label, formatFigure(low, unit, system), formatAmount(high, unit, system), words.change(percent(from), formatShare(to))];
+    return [assumption === LEAF_DENSITY ? screen.leafDensity : assumptionWords(assumption).label, formatFigure(low, unit, system), formatAmount(high, unit, system), words.change(percent(from), part(to))];
   });
   return [
     ...(rows.length > 0 ? columns([[c.constant, c.from, c.to, c.onTrees], ...rows], ['left', 'right', 'right', 'right']) : []),

@@ -1,3 +1,5 @@
+import { adviceProblem } from '#core/spray/advice/problem.ts';
+import { adviseSpray } from '#core/spray/advice/search.ts';
 import { balance } from '#core/spray/balance.ts';
 import { band } from '#core/spray/band.ts';
 import { basisOf, shownRuns } from '#core/spray/basis.ts';
@@ -7,7 +9,7 @@ import type { Document } from '#core/setting/document.ts';
 import type { Result } from '#core/setting/result.ts';
 import { plain, type Plain } from '#core/working/plain.ts';
 import { USAGE } from '#words/en/cli.ts';
-import { sprayCli as words } from '#words/en/spray/cli.ts';
+import { sprayScreen } from '#words/en/spray/screen.ts';
 import '#words/spray/join.ts';
 import { complain } from '../complain.ts';
 import { EXIT, type Verb } from '../exit.ts';
@@ -30,7 +32,10 @@ export const run: Verb = async (args, streams) => {
 
 function sprayed(document: Document, result: Result): Sprayed {
   const of = sprayCase(document, result);
-  return { document, result, spray: 'kind' in of ? of : { of, balance: balance(of, transport(of)), band: band(of) } };
+  if ('kind' in of) return { document, result, spray: of };
+  const problem = adviceProblem(document, result);
+  const advice = 'kind' in problem ? problem : adviseSpray(problem);
+  return { document, result, spray: { of, balance: balance(of, transport(of)), band: band(of), advice } };
 }
 
 const jsonText = (all: readonly Sprayed[]): string => JSON.stringify({ format: 'rowtailor-spray', version: 1, results: all.map(one) }, null, 1) + '\n';
@@ -40,7 +45,7 @@ function one({ document, result, spray }: Sprayed): Plain {
   const { block, rung, machine, setting, air } = result;
   const head = { block: { id: block.id, name: block.name }, rung: { id: rung.id, name: rung.name }, machine: { id: machine.id, name: machine.name }, setting };
   if ('kind' in spray) return plain({ ...head, balance: spray });
-  const { of, balance, band } = spray;
+  const { of, balance, band, advice } = spray;
   return plain({
     ...head,
     balance,
@@ -48,6 +53,7 @@ function one({ document, result, spray }: Sprayed): Plain {
     case: of,
     assumptions: basisOf(document, result, of),
     air: { needed: air.needed, given: air.given, k: air.k, perMetre: air.perMetre },
-    limits: [words.ranks, words.band, words.noDose, ...words.limits]
+    advice,
+    limits: [...sprayScreen.limitList, sprayScreen.noDose]
   });
 }
