@@ -81,8 +81,9 @@ function relativeDensity({ outline, densityByHeight }: SprayCanopy): (zM: number
     area += a;
     leaf += a * at((from + to) / 2);
   }
-  const mean = area > 0 && leaf > 0 ? leaf / area : 1;
-  return (z) => at(z) / mean;
+  // Nothing at any height contradicts the density that was given: then it says nothing.
+  if (!(area > 0 && leaf > 0)) return () => 1;
+  return (z) => (at(z) * area) / leaf;
 }
 
 /** Leaf and wood together at a place, m²/m³; x is the distance from the nearest trunk line, signed or not. */
