@@ -124,7 +124,7 @@ row, other rows), on the ground in the block and beyond it, in the air over the 
 block (all but trees and ground in the block); mean deposit on leaf area, one side counted (µL/cm²), and its unevenness by height
 (CV). They take skirt, leaf area density and filled fraction of each line (a line without density is in full leaf) and a trimmed
 wall's outline. They rank; they are uncertain by at least ±15 points on the trees, and validated by nothing. A canopy that the model
-refuses is told, and its cells stay empty. Some hundred lines a second.
+refuses is told, and its cells stay empty. A line takes some milliseconds.
 
 Names are written as they are read. A spreadsheet may take a name that begins with =, +, - or @ for a formula: import the
 column block as text.
