@@ -16,8 +16,6 @@ export interface Fineness {
   readonly heights: number;
 }
 export const AS_WRITTEN: Fineness = { step: 1, jetStepM: 0.2, sizes: 10, rayDeg: 5, heights: 8 };
-/** Half the steps of the equations' text, twice its sizes and rays. */
-export const FINER: Fineness = { step: 0.5, jetStepM: 0.1, sizes: 20, rayDeg: 2.5, heights: 16 };
 
 export interface ReferenceBalance {
   readonly shares: Record<Fate, number>;

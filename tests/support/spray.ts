@@ -1,5 +1,6 @@
 import { SPRAY_CONSTANTS } from '#core/spray/assumptions.ts';
 import type { Fate, SprayCase, SprayConstants } from '#core/spray/types.ts';
+import type { Outlet } from '#core/sprayer/types.ts';
 
 /** Small builder of spray cases: an orchard in a few numbers, the same for checks, laws and the page of balances. */
 
@@ -7,7 +8,7 @@ import type { Fate, SprayCase, SprayConstants } from '#core/spray/types.ts';
 export const CONSTANTS = { ...Object.fromEntries(Object.entries(SPRAY_CONSTANTS).map(([name, a]) => [name, a.value])), fullLeafM2PerM3: 2 } as unknown as SprayConstants;
 
 export interface Orchard {
-  readonly outlet: 'arc' | 'tower';
+  readonly outlet: 'arc' | 'tower' | 'spouts';
   readonly rowSpacingM: number;
   readonly heightM: number;
   readonly skirtM: number;
@@ -24,7 +25,7 @@ export interface Orchard {
   readonly radiusM: number;
   readonly fromDeg: number;
   readonly toDeg: number;
-  /** Tower: slot and nozzles alike from … to, at a distance from the middle, all in one direction. */
+  /** Tower: slot and nozzles alike from … to, at a distance from the middle, all in one direction. Spouts: one at each nozzle. */
   readonly slotFromM: number;
   readonly slotToM: number;
   readonly offsetM: number;
@@ -60,14 +61,32 @@ export const APPLE: Orchard = {
   constants: { coreRatio: 1 }
 };
 
+/** Middles of the equal parts of an outlet. */
+const placed = (o: Orchard, i: number): number => {
+  const [from, to] = o.outlet === 'arc' ? [o.fromDeg, o.toDeg] : [o.slotFromM, o.slotToM];
+  return from + ((to - from) * (i + 0.5)) / o.nozzlesPerSide;
+};
+
+/** The outlet that lets the flow out at its speed. */
+function outletOf(o: Orchard): Outlet {
+  const areaM2 = o.airM3PerH / 7200 / o.outletMPerS;
+  switch (o.outlet) {
+    case 'arc':
+      return { kind: 'arc', axisHeightM: o.axisHeightM, radiusM: o.radiusM, fromDeg: o.fromDeg, toDeg: o.toDeg, slotWidthM: areaM2 / ((o.radiusM * (o.toDeg - o.fromDeg) * Math.PI) / 180) };
+    case 'tower':
+      return { kind: 'tower', fromHeightM: o.slotFromM, toHeightM: o.slotToM, offsetM: o.offsetM, slotWidthM: areaM2 / (o.slotToM - o.slotFromM) };
+    case 'spouts':
+      return {
+        kind: 'spouts',
+        diameterM: Math.sqrt((4 * areaM2) / (Math.PI * o.nozzlesPerSide)),
+        spouts: Array.from({ length: o.nozzlesPerSide }, (_, i) => ({ heightM: placed(o, i), offsetM: o.offsetM, angleDeg: o.angleDeg }))
+      };
+  }
+}
+
 export function sprayCaseOf(more: Partial<Orchard> = {}): SprayCase {
   const o: Orchard = { ...APPLE, ...more };
-  const flowM3PerS = o.airM3PerH / 7200;
-  const lengthM = o.outlet === 'arc' ? (o.radiusM * (o.toDeg - o.fromDeg) * Math.PI) / 180 : o.slotToM - o.slotFromM;
-  const slotWidthM = flowM3PerS / (lengthM * o.outletMPerS);
   const sides = ['left', 'right'] as const;
-  /** Middles of equal parts. */
-  const placed = (from: number, to: number, i: number): number => from + ((to - from) * (i + 0.5)) / o.nozzlesPerSide;
   return {
     canopy: {
       rowSpacingM: o.rowSpacingM,
@@ -75,19 +94,16 @@ export function sprayCaseOf(more: Partial<Orchard> = {}): SprayCase {
       ladM2PerM3: o.ladM2PerM3,
       filled: o.filled
     },
-    outlet:
-      o.outlet === 'arc'
-        ? { kind: 'arc', axisHeightM: o.axisHeightM, radiusM: o.radiusM, fromDeg: o.fromDeg, toDeg: o.toDeg, slotWidthM }
-        : { kind: 'tower', fromHeightM: o.slotFromM, toHeightM: o.slotToM, offsetM: o.offsetM, slotWidthM },
-    air: sides.map((side) => ({ side, flowM3PerS, outletMPerS: o.outletMPerS })),
+    outlet: outletOf(o),
+    air: sides.map((side) => ({ side, flowM3PerS: o.airM3PerH / 7200, outletMPerS: o.outletMPerS })),
     nozzles: sides.flatMap((side) =>
       Array.from({ length: o.nozzlesPerSide }, (_, i) => {
-        const deg = o.outlet === 'arc' ? placed(o.fromDeg, o.toDeg, i) : o.angleDeg;
+        const deg = o.outlet === 'arc' ? placed(o, i) : o.angleDeg;
         const a = (deg * Math.PI) / 180;
         return {
           position: `${side === 'left' ? 'L' : 'R'}${i + 1}`,
           side,
-          heightM: o.outlet === 'arc' ? o.axisHeightM + o.radiusM * Math.sin(a) : placed(o.slotFromM, o.slotToM, i),
+          heightM: o.outlet === 'arc' ? o.axisHeightM + o.radiusM * Math.sin(a) : placed(o, i),
           offsetM: o.outlet === 'arc' ? o.radiusM * Math.cos(a) : o.offsetM,
           angleDeg: deg,
           coneDeg: o.coneDeg,
@@ -97,7 +113,7 @@ export function sprayCaseOf(more: Partial<Orchard> = {}): SprayCase {
         };
       })
     ),
-    vanes: Array.from({ length: o.nozzlesPerSide }, (_, i) => ({ heightM: placed(o.slotFromM, o.slotToM, i), angleDeg: o.angleDeg })),
+    vanes: o.outlet === 'arc' ? [] : Array.from({ length: o.nozzlesPerSide }, (_, i) => ({ heightM: placed(o, i), angleDeg: o.angleDeg })),
     anglesDeg: o.outlet === 'arc' ? [o.fromDeg, o.toDeg] : [o.angleDeg, o.angleDeg],
     volumeLPerHa: 500,
     constants: { ...CONSTANTS, ...o.constants },

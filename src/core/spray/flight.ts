@@ -25,6 +25,16 @@ const LONGEST_S = 0.4;
 const LONGEST_STILL_S = 0.8;
 const EDGE_M = 0.02;
 
+/*
+ * A parcel stands for the sizes up to the middles to its neighbours, squares of diameters from 1/√2 to √2 of its own: what takes time, to dry
+ * or to fall, takes them as unequally, and so do their landing places. Without this one parcel too near a line would tip a share by points.
+ */
+/** Share of a parcel's drops that are past a line when the middle one is at `ratio` of the way to it. */
+const past = (ratio: number): number => within01(0.5 + Math.log2(ratio));
+/** Over how much of the distance landing places are spread. */
+const LANDING_SPREAD = 0.3;
+const within01 = (v: number): number => (v > 0 ? (v < 1 ? v : 1) : 0);
+
 /** Listens to one parcel's way. */
 export interface Recorder {
   /** A step: from where to where, m; its length, s; the parcel's mass at its beginning, of 1 at its start. */
@@ -90,6 +100,10 @@ export class Flight {
     let k = 0;
     let t = 0;
     let passedOver = -1;
+    let driedAt = 0;
+    // Where it lands, m, and what of it is still in the air when the time is up.
+    let landsAt = 0;
+    let aloft = 1;
 
     for (let n = 0; n < MOST_STEPS; n++) {
       // Where it is: in which row's reach, how near to leaf, and whether its jet has ended.
@@ -172,7 +186,10 @@ export class Flight {
       if (recorder) recorder.step(fromX, fromZ, x, z, dt, m + gap);
       if (d2 > coreD2) {
         d2 -= shrink * ventilation(re) * dt;
-        if (d2 < coreD2) d2 = coreD2;
+        if (d2 < coreD2) {
+          d2 = coreD2;
+          driedAt = t;
+        }
         d = Math.sqrt(d2);
       }
       if (passedOver < 0 && fromX < R / 2 && x >= R / 2) passedOver = z > topM ? 1 : 0;
@@ -238,17 +255,31 @@ export class Flight {
 
       if (z <= 0) {
         // Where it met the ground within the step.
-        const landed = fromZ > 0 ? fromX + ((x - fromX) * fromZ) / (fromZ - z) : x;
-        fates[fateAt + (landed <= edgeX && landed >= -edgeX ? GROUND_IN : GROUND_OUT)]! += m + gap;
-        return;
+        landsAt = fromZ > 0 ? fromX + ((x - fromX) * fromZ) / (fromZ - z) : x;
+        aloft = past(t / MOST_SECONDS);
+        break;
       }
       if (m + gap < TRACE) {
         fates[fateAt + GROUND_IN]! += m + gap;
         return;
       }
-      if (t > MOST_SECONDS || x > MOST_X_M || x < -MOST_X_M || z > MOST_Z_M) break;
+      if (x > MOST_X_M || x < -MOST_X_M || z > MOST_Z_M) break;
+      if (t > MOST_SECONDS) {
+        const fall = z / (GRAVITY * tau);
+        landsAt = x + uw * fall;
+        aloft = past((t + fall) / MOST_SECONDS);
+        break;
+      }
     }
+    const left = m + gap;
+    const onGround = left * (1 - aloft);
+    const out = within01(0.5 + (Math.abs(landsAt) / edgeX - 1) / LANDING_SPREAD);
+    fates[fateAt + GROUND_IN]! += onGround * (1 - out);
+    fates[fateAt + GROUND_OUT]! += onGround * out;
+    const d2Start = diameterM * diameterM;
+    const dry = past(driedAt > 0 ? t / driedAt : (d2Start - d2) / (d2Start - coreD2));
     const over = passedOver < 0 ? z > topM : passedOver === 1;
-    fates[fateAt + (d2 <= coreD2 ? DRIED : over ? OVER : THROUGH)]! += m + gap;
+    fates[fateAt + DRIED]! += left * aloft * dry;
+    fates[fateAt + (over ? OVER : THROUGH)]! += left * aloft * (1 - dry);
   }
 }

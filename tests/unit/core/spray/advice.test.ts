@@ -297,7 +297,7 @@ describe('the front', () => {
     }
     expect(legal).toBeGreaterThan(20);
     // The search does come near to what brute force finds.
-    expect(nearest).toBeLessThan(0.05);
+    expect(nearest).toBeLessThan(0.08);
   });
   it('the same task gives the same plans', () => {
     const doc = document(parts({ assumptions: SURE }));
