@@ -57,13 +57,17 @@ describe('where it ends', () => {
     expect(share - Number(least)).toBeGreaterThanOrEqual(14);
   });
   it('says whose figures these are, that nothing was validated, and that air is no drift dose', async () => {
-    const { ready, text } = await panel();
+    const { ready, text, open, screen } = await panel();
     await ready();
     expect(text()).toMatch(/one pass through an alley/);
     expect(text()).toMatch(/Nothing here was validated/);
     expect(text()).toMatch(/no drift dose/);
-    expect(text()).toMatch(/±15 to 25 %/);
+    expect(text()).toMatch(/Meets the leaf at [\d.–]+ m\/s, leaves the row at [\d.–]+ m\/s, ±15 to 25 %/);
+    await open('Air at the row');
+    await expect.element(screen.getByRole('table', { name: 'Air at the row' })).toBeVisible();
     expect(text()).toMatch(/Rule of thumb, from memory/);
+    // The rule for air and its k, from memory, stand beside the model's.
+    expect(text()).toMatch(/Air needed about .*carried along [\d.]+ times, from memory/);
   });
   it('evenness has a word, deposit its unit', async () => {
     const { ready, text } = await panel();

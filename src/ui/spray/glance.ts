@@ -1,7 +1,7 @@
 import type { UnitSystem } from '#core/quantity/units.ts';
 import type { SprayBalance } from '#core/spray/types.ts';
 import { sprayScreen as words } from '#words/en/spray/screen.ts';
-import { formatAmount } from '#words/format.ts';
+import { formatAmount, formatRange } from '#words/format.ts';
 import { nozzleNames } from '#words/names.ts';
 import { HEIGHTS_SHOWN_EACH, heightBands, nozzleLine } from './figures.ts';
 import { shareText } from './text.ts';
@@ -27,4 +27,12 @@ export function heightGlance(b: SprayBalance, system: UnitSystem): string {
   if (!most || !least) return '';
   const at = (h: typeof most) => formatAmount((h.fromM + h.toM) / 2, 'm', system);
   return words.heightLine(at(most), formatAmount(most.depositUlPerCm2!, 'uL/cm2', system), at(least), formatAmount(least.depositUlPerCm2!, 'uL/cm2', system));
+}
+
+export function airGlance({ faces }: SprayBalance, system: UnitSystem): string {
+  if (faces.length === 0) return words.airNowhere;
+  const range = (speeds: readonly number[]) => formatRange(Math.min(...speeds), Math.max(...speeds), 'm/s', system);
+  const meets = range(faces.map((f) => f.inMPerS));
+  const leaves = faces.flatMap((f) => (f.outMPerS === null ? [] : [f.outMPerS]));
+  return leaves.length === 0 ? words.airStops(meets) : words.airLine(meets, range(leaves));
 }

@@ -38,6 +38,9 @@ export const sprayScreen = {
   depositNote: { leaf: 'per leaf area, one side counted', wood: 'per silhouette of the wood' },
 
   air: 'Air at the row',
+  airLine: (meets: string, leaves: string) => `Meets the leaf at ${meets}, leaves the row at ${leaves}, ±15 to 25 %`,
+  airStops: (meets: string) => `Meets the leaf at ${meets}, ±15 to 25 %, and stops within the row`,
+  airNowhere: 'No air meets the row.',
   airNote: 'Speed in the middle of the air, ±15 to 25 %. A dash: no air meets the row there, or it stops within it.',
   airColumns: { height: 'height', meets: 'meets the leaf', leaves: 'leaves the row' },
   stops: 'stops within the row',
