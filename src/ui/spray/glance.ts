@@ -1,4 +1,6 @@
 import type { UnitSystem } from '#core/quantity/units.ts';
+import type { Rung } from '#core/setting/document.ts';
+import type { Result } from '#core/setting/result.ts';
 import type { SprayBalance } from '#core/spray/types.ts';
 import { sprayScreen as words } from '#words/en/spray/screen.ts';
 import { formatAmount, formatRange } from '#words/format.ts';
@@ -36,3 +38,6 @@ export function airGlance({ faces }: SprayBalance, system: UnitSystem): string {
   const leaves = faces.flatMap((f) => (f.outMPerS === null ? [] : [f.outMPerS]));
   return leaves.length === 0 ? words.airStops(meets) : words.airLine(meets, range(leaves));
 }
+
+/** What is set beside the rung in view: another rung, or the saved setting of this one. */
+export const otherName = (other: Result, rung: Rung): string => (other.rung.id === rung.id ? words.besideSaved : other.rung.name);

@@ -99,7 +99,7 @@ export const sprayScreen = {
     'Swirl of the fan and its difference from left to right are left out unless you measured them. Neighbouring jets do not act on each other.',
     'Wind is not shown to act on deposit: trials found up to half the cover lost, and the model does not reproduce that.',
     'Travel speed is not shown to act on deposit or reach. It acts through the litres and the air per metre of row.',
-    'What less air saves is understated: here about 25 to 40 %, in published trials 55 to 93 %.',
+    'What less air saves is understated: the model gives about half of the 55 to 93 % less drift of published trials.',
     'Loss from nozzles aimed above the trees carries ±10 points more. What leaves the slice is no drift dose and has no distance.',
     'Droplet classes compare nozzles; they are no sizes in µm.'
   ],
