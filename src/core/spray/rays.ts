@@ -55,6 +55,14 @@ export function raysOf(c: SprayCase, air: SideAir): readonly Ray[] {
   }
 }
 
+/** How far apart neighbouring rays of a side stand at the nearest trunk line, m. */
+export function pitchM(c: SprayCase, rays: readonly Ray[]): number {
+  const trunk = c.canopy.rowSpacingM / 2;
+  const [a, b] = rays;
+  if (!a || !b) return trunk;
+  return Math.tan(Math.abs(b.dropDeg - a.dropDeg) * RAD) * Math.max(trunk - (c.outlet.kind === 'arc' ? 0 : a.jet.xM), 0.1);
+}
+
 /** Direction of a tower's air at a height: its vanes follow the nozzles as the machine was built, straight between them. */
 export function vaneAt({ vanes }: SprayCase, zM: number): number {
   let before = vanes[0];

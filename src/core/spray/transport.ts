@@ -3,7 +3,7 @@ import { windProfile, type WindProfile } from '../air/wind.ts';
 import type { Side } from '../sprayer/types.ts';
 import { canopyField, densityAt, fromTrunk, type CanopyField } from './field.ts';
 import { CELLS, Flight } from './flight.ts';
-import { raysOf, type Ray } from './rays.ts';
+import { pitchM, raysOf, type Ray } from './rays.ts';
 import { SIZE_GRID_UM } from './spectrum.ts';
 import { FATES, HEIGHTS, type SprayCase } from './types.ts';
 
@@ -20,6 +20,8 @@ export interface SideTransport {
   readonly fates: Float64Array;
   readonly near: Float64Array;
   readonly rows: Float64Array;
+  /** How what a ray leaves at one height is shared with the heights around, from row to column, each row together 1; see `softened`. */
+  readonly soft: Float64Array;
 }
 
 /** What becomes of drops on every ray, whichever nozzles spray: canopy, air, wind and weather decide it alone. */
@@ -66,5 +68,23 @@ function sideTransport(c: SprayCase, field: CanopyField, index: number): SideTra
     for (const um of SIZE_GRID_UM) {
       flight.fly(air.paths[j]!, air.rays[j]!, um * 1e-6, fates, near, rows, p++);
     }
-  return { ...air, fates, near, rows };
+  return { ...air, fates, near, rows, soft: softened(field, pitchM(c, air.rays) / 2) };
+}
+
+/**
+ * A ray stands for all spray between its neighbours: what it leaves at a height is shared with the heights around, by a Gaussian of
+ * half the rays' spacing, as leaf stands there. Without it the deposit by height would show the rays as stripes.
+ */
+function softened({ areaIndex, skirtM, topM }: CanopyField, spreadM: number): Float64Array {
+  const cell = (topM - skirtM) / HEIGHTS;
+  const soft = new Float64Array(HEIGHTS * HEIGHTS);
+  for (let i = 0; i < HEIGHTS; i++) {
+    let sum = 0;
+    for (let k = 0; k < HEIGHTS; k++) {
+      const far = ((i - k) * cell) / spreadM;
+      sum += soft[i * HEIGHTS + k] = Math.exp(-0.5 * far * far) * areaIndex[k]!;
+    }
+    for (let k = 0; k < HEIGHTS; k++) soft[i * HEIGHTS + k] = sum > 0 ? soft[i * HEIGHTS + k]! / sum : Number(i === k);
+  }
+  return soft;
 }

@@ -2,7 +2,7 @@ import { CELLS } from './flight.ts';
 import { rayWeights } from './rays.ts';
 import { SIZE_GRID_UM, sizeWeights } from './spectrum.ts';
 import type { SideTransport } from './transport.ts';
-import { FATES, HEIGHTS, type Release, type SprayCase } from './types.ts';
+import { DEPTHS, FATES, HEIGHTS, type Release, type SprayCase } from './types.ts';
 
 const SIZES = SIZE_GRID_UM.length;
 
@@ -20,7 +20,7 @@ export const PER_RAY = FATES.length + CELLS + HEIGHTS;
 
 const known = new WeakMap<SideTransport, Map<string, Float64Array>>();
 
-/** Sizes weighed together, once per spectrum: nozzles of one spectrum then differ by their weights on the rays alone. */
+/** Sizes weighed together and heights shared out, once per spectrum: nozzles of one spectrum then differ by their weights on the rays alone. */
 export function byRay(side: SideTransport, vmdUm: number, finePart: number): Float64Array {
   let spectra = known.get(side);
   if (!spectra) known.set(side, (spectra = new Map()));
@@ -29,14 +29,26 @@ export function byRay(side: SideTransport, vmdUm: number, finePart: number): Flo
   if (before) return before;
   const sizes = sizeWeights(vmdUm, finePart);
   const out = new Float64Array(side.rays.length * PER_RAY);
-  for (let j = 0, p = 0; j < side.rays.length; j++)
+  const [near, rows] = [new Float64Array(CELLS), new Float64Array(HEIGHTS)];
+  for (let j = 0, p = 0; j < side.rays.length; j++) {
+    const at = j * PER_RAY;
+    near.fill(0);
+    rows.fill(0);
     for (let s = 0; s < SIZES; s++, p++) {
       const w = sizes[s]!;
-      let at = j * PER_RAY;
-      for (let i = 0; i < FATES.length; i++) out[at++]! += w * side.fates[p * FATES.length + i]!;
-      for (let i = 0; i < CELLS; i++) out[at++]! += w * side.near[p * CELLS + i]!;
-      for (let i = 0; i < HEIGHTS; i++) out[at++]! += w * side.rows[p * HEIGHTS + i]!;
+      for (let i = 0; i < FATES.length; i++) out[at + i]! += w * side.fates[p * FATES.length + i]!;
+      for (let i = 0; i < CELLS; i++) near[i]! += w * side.near[p * CELLS + i]!;
+      for (let i = 0; i < HEIGHTS; i++) rows[i]! += w * side.rows[p * HEIGHTS + i]!;
     }
+    const [nearAt, rowsAt] = [at + FATES.length, at + FATES.length + CELLS];
+    for (let from = 0; from < HEIGHTS; from++)
+      for (let to = 0; to < HEIGHTS; to++) {
+        const part = side.soft[from * HEIGHTS + to]!;
+        if (part < 1e-6) continue;
+        for (let d = 0; d < DEPTHS; d++) out[nearAt + to * DEPTHS + d]! += part * near[from * DEPTHS + d]!;
+        out[rowsAt + to]! += part * rows[from]!;
+      }
+  }
   spectra.set(key, out);
   return out;
 }
