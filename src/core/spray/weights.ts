@@ -44,7 +44,7 @@ export function byRay(side: SideTransport, vmdUm: number, finePart: number): Flo
     for (let from = 0; from < HEIGHTS; from++)
       for (let to = 0; to < HEIGHTS; to++) {
         const part = side.soft[from * HEIGHTS + to]!;
-        if (part < 1e-6) continue;
+        if (part === 0) continue;
         for (let d = 0; d < DEPTHS; d++) out[nearAt + to * DEPTHS + d]! += part * near[from * DEPTHS + d]!;
         out[rowsAt + to]! += part * rows[from]!;
       }
