@@ -14,8 +14,10 @@ export interface Fineness {
   readonly rayDeg: number;
   /** Tower: heights of the slot. */
   readonly heights: number;
+  /** Tower and spouts: directions of drops around the air's. */
+  readonly turnsDeg: readonly number[];
 }
-export const AS_WRITTEN: Fineness = { step: 1, jetStepM: 0.2, sizes: 10, rayDeg: 5, heights: 8 };
+export const AS_WRITTEN: Fineness = { step: 1, jetStepM: 0.2, sizes: 10, rayDeg: 5, heights: 8, turnsDeg: [-15, 0, 15] };
 
 export interface ReferenceBalance {
   readonly shares: Record<Fate, number>;
@@ -375,7 +377,7 @@ function raysOf(c: SprayCase, nozzle: Release, fine: Fineness): { ray: Ray; weig
     for (const [i, mouth] of mouths.entries()) {
       // Straight from 1 here to 0 at the neighbours; beyond the ends all of it.
       const hat = between([[mouths[i - 1]?.origin.z ?? -Infinity, i === 0 ? 1 : 0], [mouth.origin.z, 1], [mouths[i + 1]?.origin.z ?? Infinity, i === mouths.length - 1 ? 1 : 0]].filter(([z]) => Number.isFinite(z)) as [number, number][], nozzle.heightM);
-      for (const turn of [-15, 0, 15]) rays.push({ ray: { ...mouth, dropDeg: mouth.deg + turn }, weight: hat * gauss(turn - turned) });
+      for (const turn of fine.turnsDeg) rays.push({ ray: { ...mouth, dropDeg: mouth.deg + turn }, weight: hat * gauss(turn - turned) });
     }
   }
   const sum = rays.reduce((s, r) => s + r.weight, 0);
