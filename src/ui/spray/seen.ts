@@ -1,4 +1,4 @@
-import { DEPTHS, type SprayBalance } from '#core/spray/types.ts';
+import { DEPTHS, type HeightCell, type SprayBalance } from '#core/spray/types.ts';
 import { RIBBON_CLASSES, type PaperPlace, type SeenPaper, type RibbonClass, type SeenRibbon, type Seen } from '#core/spray/seen.ts';
 import type { Side } from '#core/sprayer/types.ts';
 import { airAt, cellAt } from './figures.ts';
@@ -32,16 +32,30 @@ export function behind(b: SprayBalance, r: Pick<SeenRibbon, 'side' | 'heightM'>)
 }
 export const strength = (c: RibbonClass): number => RIBBON_CLASSES.indexOf(c);
 
+/** Cells about the one at a height. A parcel falls into one cell at a step, so single cells are rough: depth more than height. */
+const about = (cells: readonly HeightCell[], heightM: number, each: number): readonly HeightCell[] => {
+  const at = cells.indexOf(cellAt(cells, heightM)!);
+  return cells.slice(Math.max(0, at - each), at + each + 1);
+};
+const HEIGHT_CELLS = 1;
+const DEPTH_CELLS = 3;
+
 /**
- * Deposit where a paper hung in the crown, µL/cm²: that of its height, parted by depth as the nearest row catches it, with leaf taken as
- * alike at all depths. undefined beside the crown.
+ * Deposit where a paper hung in the crown, µL/cm²: that of its height, parted by depth as the nearest row catches it thereabouts, with
+ * leaf taken as alike at all depths. undefined beside the crown, and where nothing grows.
  */
 export function depositAt(b: SprayBalance, { heightM, place }: Pick<SeenPaper, 'heightM' | 'place'>): number | undefined {
-  const cell = cellAt(b.heights, heightM);
-  if (!cell || cell.depositUlPerCm2 === null || place === 'over' || place === 'ground') return undefined;
-  const mean = cell.byDepth.reduce((a, c) => a + c, 0) / DEPTHS;
+  if (b.heights.length === 0 || place === 'over' || place === 'ground') return undefined;
+  const grown = about(b.heights, heightM, HEIGHT_CELLS).filter((c) => c.depositUlPerCm2 !== null);
+  const area = grown.reduce((s, c) => s + c.areaIndex, 0);
+  if (area <= 0) return undefined;
+  const deposit = grown.reduce((s, c) => s + c.depositUlPerCm2! * c.areaIndex, 0) / area;
+  const wide = about(b.heights, heightM, DEPTH_CELLS);
+  const byDepth = Array.from({ length: DEPTHS }, (_, i) => wide.reduce((s, c) => s + c.byDepth[i]!, 0));
+  const sum = (cells: readonly number[]) => cells.reduce((s, v) => s + v, 0);
+  const mean = sum(byDepth) / DEPTHS;
   if (mean <= 0) return 0;
-  const inner = cell.byDepth.slice(1, -1);
-  const there = place === 'near' ? cell.byDepth[0]! : place === 'far' ? cell.byDepth.at(-1)! : inner.reduce((a, c) => a + c, 0) / inner.length;
-  return (cell.depositUlPerCm2 * there) / mean;
+  const inner = byDepth.slice(1, -1);
+  const there = place === 'near' ? byDepth[0]! : place === 'far' ? byDepth.at(-1)! : sum(inner) / inner.length;
+  return (deposit * there) / mean;
 }

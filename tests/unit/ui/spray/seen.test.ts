@@ -38,8 +38,16 @@ describe('what is expected there', () => {
     expect([at('near'), at('middle'), at('far')]).toEqual([expect.closeTo(4, 9), expect.closeTo(5 / 3, 9), expect.closeTo(2 / 3, 9)]);
     expect((at('near') + 2 * at('middle') + at('far')) / 4).toBeCloseTo(2, 9);
   });
+  it('single cells are rough: height is told from the cells beside it, depth from more of them', () => {
+    const cell = (k: number, byDepth: readonly number[], depositUlPerCm2: number) => ({ fromM: k, toM: k + 1, areaIndex: 1, share: 0, byDepth, depositUlPerCm2 });
+    const rough = { heights: Array.from({ length: 9 }, (_, k) => cell(k, k % 2 ? [0.2, 0.1, 0.1, 0] : [0, 0.1, 0.1, 0.2], k % 3)), faces: [] } as unknown as SprayBalance;
+    // 0, 1 and 2 about the middle; seven cells of depth, four of one kind and three of the other: 0.8 or 0.6 of 1.4 · 2.
+    expect(depositAt(rough, { heightM: 4.5, place: 'near' })).toBeCloseTo((1 * 0.8) / 0.7, 9);
+    expect(depositAt(rough, { heightM: 4.5, place: 'far' })).toBeCloseTo((1 * 0.6) / 0.7, 9);
+  });
   it('nothing is predicted where nothing grows or beside the crown', () => {
-    expect(depositAt(b, { heightM: 2, place: 'near' })).toBeUndefined();
+    expect(depositAt({ ...b, heights: b.heights.slice(1) }, { heightM: 2, place: 'near' })).toBeUndefined();
+    expect(depositAt({ ...b, heights: [] }, { heightM: 2, place: 'near' })).toBeUndefined();
     expect(depositAt(b, { heightM: 1, place: 'over' })).toBeUndefined();
     expect(depositAt(b, { heightM: 0, place: 'ground' })).toBeUndefined();
   });
