@@ -8,6 +8,7 @@ import { check } from './topics/check.ts';
 import { dose } from './topics/dose.ts';
 import { mix } from './topics/mix.ts';
 import { fitting } from './topics/fitting.ts';
+import { spray } from './topics/spray.ts';
 import { sprayer } from './topics/sprayer.ts';
 import { strategies } from './topics/strategies.ts';
 import { survey } from './topics/survey.ts';
@@ -15,7 +16,7 @@ import { units } from './topics/units.ts';
 import { weather } from './topics/weather.ts';
 
 /** What others say comes out, as data in `*.json` beside this file, against the engine. */
-const TOPICS: Record<string, Record<string, Call>> = { aim, air, canopy, check, dose, fitting, mix, sprayer, strategies, survey, units, weather };
+const TOPICS: Record<string, Record<string, Call>> = { aim, air, canopy, check, dose, fitting, mix, spray, sprayer, strategies, survey, units, weather };
 
 const reached = new Set<string>();
 

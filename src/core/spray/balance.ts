@@ -92,7 +92,21 @@ function faceSpeeds({ side, paths, rays }: SideTransport, field: Transport['fiel
       if (entered < 0 && now) entered = i;
       else if (entered >= 0 && !now) left = i;
     }
-    if (entered >= 0) out.push({ side, heightM: path.z[entered]!, inMPerS: path.speed[Math.max(entered - 1, 0)]!, outMPerS: left < 0 ? null : path.speed[left]! });
+    if (entered < 0) continue;
+    // Nodes stand 0.2 m apart; the face is between two of them.
+    const at = (column: Float64Array, i: number, f: number) => (i === 0 ? column[0]! : column[i - 1]! + f * (column[i]! - column[i - 1]!));
+    const crossing = (i: number): number => {
+      const before = i > 0 && inside(path.x[i - 1]!, path.z[i - 1]!);
+      let [low, high] = [0, 1];
+      for (let n = 0; n < 12; n++) {
+        const f = (low + high) / 2;
+        if (inside(at(path.x, i, f), at(path.z, i, f)) === before) low = f;
+        else high = f;
+      }
+      return (low + high) / 2;
+    };
+    const f = crossing(entered);
+    out.push({ side, heightM: at(path.z, entered, f), inMPerS: at(path.speed, entered, f), outMPerS: left < 0 ? null : at(path.speed, left, crossing(left)) });
   }
   return out.toSorted((a, b) => a.heightM - b.heightM);
 }
