@@ -41,6 +41,7 @@ describe.each(Object.entries(TOPICS))('%s', (topic, calls) => {
 });
 
 test('every formula of the engine has met the outside', () => {
-  const missing = [...formulas().keys()].filter((id) => !reached.has(id));
+  // Where tests share a process, one of another file has declared a formula of its own.
+  const missing = [...formulas().keys()].filter((id) => !reached.has(id) && !id.startsWith('test-'));
   expect(missing).toEqual([]);
 });
