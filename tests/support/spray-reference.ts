@@ -3,6 +3,8 @@ import type { Fate, Release, SideAir, SprayCase } from '#core/spray/types.ts';
 /**
  * Oracle of the spray model: docs/methods/spray.md written out as plainly as can be, slow, without tables, approximations or shared code.
  * Only the types are the engine's. Its steps can be made finer, so that it also says how far the engine is from the limit.
+ * What the engine does for the sake of its few rays and sizes (shares at the lines of time and at the block's edge, deposit shared with the heights
+ * around) is not done here: more rays and sizes take its place.
  */
 
 export interface Fineness {
