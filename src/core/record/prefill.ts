@@ -26,7 +26,7 @@ function known<T extends object>(fields: { readonly [K in keyof T]?: T[K] | unde
   return Object.fromEntries(Object.entries(fields).filter(([, v]) => v !== undefined && v !== '')) as T;
 }
 
-const lines = (list: readonly string[] | undefined): string | undefined => (list && list.length > 0 ? list.join('\n') : undefined);
+const lines = (list: readonly string[] | undefined): string | undefined => list?.join('\n');
 
 /** Every position in the machine's order: `L1 iso-10625 015 open`. */
 function nozzlesOf(machine: Machine, setting: Setting): string | undefined {

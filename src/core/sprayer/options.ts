@@ -98,7 +98,7 @@ function pressureOption(s: SprayerState, target: Answer, pass: Pass): Option {
   return {
     ...keepOption(s),
     kind: 'pressure',
-    feasible: !isRefused(pressure) && !remarks.some(blocks),
+    feasible: !isRefused(pressure) && remarks.length === 0,
     pressure,
     flow,
     volume: derive(APPLICATION_VOLUME, { Q: flow, v: s.speed, B: pass.width }),
@@ -112,8 +112,6 @@ const spraying = (s: SprayerState): NozzleState[] => s.nozzles.filter((n) => n.s
 /** Flow of these nozzles together at a pressure, each with the size that it would carry: a bare number, for a search. */
 const flowTogether = (s: SprayerState, nozzles: readonly NozzleState[], sizeOf: (n: NozzleState) => NozzleSize, bar: number): number =>
   nozzles.reduce((sum, n) => sum + flowAt(n.table!, sizeOf(n), bar, s.specificGravity.value), 0);
-
-const blocks = (r: Remark): boolean => r.code.endsWith('pressure-range') || r.code === 'no-size' || r.code === 'coarse-for-pressure';
 
 /** Remarks on a pressure: outside the machine's range, or outside that of a spraying nozzle's table. */
 function pressureRemarks(s: SprayerState, open: readonly NozzleState[], bar: number): Remark[] {
@@ -194,7 +192,7 @@ function sizeOption(s: SprayerState, target: Answer, pass: Pass): Option {
   return {
     ...base,
     kind: 'size',
-    feasible: !isRefused(pressure) && !remarks.some(blocks),
+    feasible: !isRefused(pressure) && remarks.length === 0,
     pressure,
     sizes,
     flow: wanted,

@@ -27,21 +27,21 @@ describe('a size at a pressure', () => {
 });
 
 describe('pressures cut into pieces', () => {
-  const pieces = piecesOf(task());
+  const pieces = () => piecesOf(task());
   test('where the machine, a table or a class begins or ends; each end a piece of its own', () => {
-    const points = pieces.filter((p) => p.leastBar === p.mostBar).map((p) => p.leastBar);
+    const points = pieces().filter((p) => p.leastBar === p.mostBar).map((p) => p.leastBar);
     expect(points).toEqual([5, 6, 8, 10, 12, 14]);
-    expect(pieces).toHaveLength(11);
-    pieces.forEach((p, i) => i > 0 && expect(p.leastBar).toBeGreaterThan(pieces[i - 1]!.mostBar));
+    expect(pieces()).toHaveLength(11);
+    pieces().forEach((p, i, all) => i > 0 && expect(p.leastBar).toBeGreaterThan(all[i - 1]!.mostBar));
   });
   test('with the sizes that may be used there', () => {
-    const at = (bar: number) => [...pieceAt(pieces, bar)!.allowed];
+    const at = (bar: number) => [...pieceAt(pieces(), bar)!.allowed];
     expect([5, 5.5, 6, 7, 10, 11, 14].map(at)).toEqual([[1, 0], [1, 0], [1, 1], [1, 1], [1, 1], [1, 0], [1, 0]]);
     const fine = piecesOf(task({ finestClass: 'M' }));
     expect([6, 7.9, 8, 11.9, 12, 13].map((bar) => pieceAt(fine, bar)!.allowed[0])).toEqual([1, 1, 1, 1, 0, 0]);
   });
-  test('outside the machine’s there is none', () => expect([4.9, 14.1].map((bar) => pieceAt(pieces, bar))).toEqual([undefined, undefined]));
-  test('a hair beside an end is the end', () => expect(pieceAt(pieces, 5 * (1 - 1e-10))!.leastBar).toBe(5));
+  test('outside the machine’s there is none', () => expect([4.9, 14.1].map((bar) => pieceAt(pieces(), bar))).toEqual([undefined, undefined]));
+  test('a hair beside an end is the end', () => expect(pieceAt(pieces(), 5 * (1 - 1e-10))!.leastBar).toBe(5));
   test('a single pressure is one piece', () => expect(piecesOf(task({ pressure: { presentBar: 10, leastBar: 7, mostBar: 7 } }))).toHaveLength(1));
 });
 

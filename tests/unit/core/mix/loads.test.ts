@@ -40,6 +40,13 @@ describe('where figures come from', () => {
   });
 });
 
+test('what is mixed with what stays behind, and what that is of it', () => {
+  const s = loads();
+  expect([num(s.prepared), num(s.overOrdered)]).toEqual([3020, expect.closeTo(0.666667, 6)]);
+  expect(s.order.map((step) => step.kind)).toEqual(['water', 'agitate', 'product', 'fill-up']);
+  expect([loads(byRows).rows!.outer, loads({ ...byRows, mix: { outerPasses: 'two-sided' } }).rows!.outer]).toEqual(['one-sided', 'two-sided']);
+});
+
 describe('area', () => {
   test('by rows: what is missing is named', () => {
     expect(refusal(loads().rowsArea)).toBe('no-rows @ rows');

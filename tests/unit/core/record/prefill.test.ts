@@ -23,10 +23,10 @@ describe('a calibration record begun from a round', () => {
     refill: { kind: 'standing' as const, seconds: 180, litres: 53 },
     catches: [{ position: 'L1', litres: 0.98, seconds: 60 }, { position: 'R1', litres: 1.02, seconds: 60 }]
   };
-  const [d, r] = both({ day: { temperatureC: 14, windMPerS: 1.5 }, rung: { check: { ticks: [{ item: 'leaks', state: 'fine' }, { item: 'drips', state: 'fault' }], rounds: [{ setting: setting() }, round] } } });
-  const f = calibrationFields(d, r, DAY);
+  const fields = () => calibrationFields(...both({ day: { temperatureC: 14, windMPerS: 1.5 }, rung: { check: { ticks: [{ item: 'leaks', state: 'fine' }, { item: 'drips', state: 'fault' }], rounds: [{ setting: setting() }, round] } } }), DAY);
 
   it('raw runs, catches and readings stand as they were typed', () => {
+    const f = fields();
     expect(f.speedRuns).toBe('100 m 66.8 s out\n100 m 67.2 s');
     expect(f.catches).toBe('L1 0.98 L 60 s\nR1 1.02 L 60 s');
     expect([f.refillL, f.refillS, f.refillM]).toEqual([53, 180, undefined]);
@@ -34,15 +34,19 @@ describe('a calibration record begun from a round', () => {
     expect(f.walkRound).toBe('leaks fine\ndrips fault');
   });
   it('the setting is that of the round, not the present one', () => {
+    const f = fields();
     expect([f.setSpeedKmH, f.setPressureBar, f.fanGear, f.ptoRpm]).toEqual([5, 10, 'High', 540]);
     const nozzles = f.nozzles!.split('\n');
     expect(nozzles).toHaveLength(16);
     expect(nozzles[0]).toBe('L1 iso-10625 015 open');
     expect(nozzles.filter((n) => n.endsWith('shut'))).toEqual(['L8 iso-10625 015 shut']);
   });
-  it('block, row spacing, driving, width, weather', () =>
-    expect([f.date, f.blockName, f.stage, f.rowSpacingM, f.pattern, f.widthServedM, f.temperatureC, f.windMPerS, f.tolerance]).toEqual([DAY, 'Block', 'Now', 4, 'every-alley', 4, 14, 1.5, 'normal']));
+  it('block, row spacing, driving, width, weather', () => {
+    const f = fields();
+    expect([f.date, f.blockName, f.stage, f.rowSpacingM, f.pattern, f.widthServedM, f.temperatureC, f.windMPerS, f.tolerance]).toEqual([DAY, 'Block', 'Now', 4, 'every-alley', 4, 14, 1.5, 'normal']);
+  });
   it('figures that were worked out: 200 m in 134 s, 53 L in 3 min, over 4 m', () => {
+    const f = fields();
     expect(f.speedKmH).toBeCloseTo(5.373, 3);
     expect(f.flowLPerMin).toBeCloseTo(17.667, 3);
     // 17.667 L/min on 5.373 km/h × 4 m = 2.149 ha/h
@@ -50,6 +54,7 @@ describe('a calibration record begun from a round', () => {
     expect(f.offWantedPct).toBeCloseTo((f.volumeLPerHa! / f.wantedLPerHa! - 1) * 100, 2);
   });
   it('nothing is guessed: what was not measured is not there', () => {
+    const f = fields();
     for (const k of ['operator', 'tyre', 'humidityPct', 'nextDue', 'masterGaugeBar', 'action'] as const) expect(f, k).not.toHaveProperty(k);
   });
   it('a repeat takes the runs of the round before, where they still hold', () => {
