@@ -10,13 +10,18 @@ import { parseArgs } from 'node:util';
 
 const LEAST = 80;
 const PIECE = 15;
-const SPRAY = /^src\/core\/(spray\/|air\/(jet|wind)\.ts)/;
-const FITTING = /^src\/core\/fitting\//;
+const unit = (names) => [`tests/unit/core/${names}.test.ts`, 'tests/published/published.test.ts'];
+/** Files of a part below `src/core`, the first part that names a file has it; and its tests. */
 const PARTS = {
-  engine: { holds: (file) => !SPRAY.test(file) && !FITTING.test(file), tests: ['tests/unit/core/{*,check/*,mix/*,record/*,sprayer/*}.test.ts', 'tests/published/**/*.test.ts'] },
-  fitting: { holds: (file) => FITTING.test(file), tests: ['tests/unit/core/fitting/*.test.ts', 'tests/published/**/*.test.ts'] },
-  spray: { holds: (file) => SPRAY.test(file), tests: ['tests/unit/core/{air*,spray/*}.test.ts', 'tests/published/**/*.test.ts'] }
+  spray: { files: /^(spray\/|air\/(jet|wind)\.ts)/, tests: [...unit('{air*,spray/*}'), 'tests/published/**/*.test.ts'] },
+  fitting: { files: /^fitting\//, tests: unit('fitting/*') },
+  laser: { files: /^canopy\/laser\//, tests: unit('laser') },
+  check: { files: /^check\//, tests: unit('check/*') },
+  mix: { files: /^(mix|record)\//, tests: unit('{loads,mix/*,record/*}') },
+  sprayer: { files: /^sprayer\//, tests: unit('{sprayer,evaluate,findings,sprayer/*}') },
+  base: { files: /^/, tests: unit('{air-weather,canopy,dose,evaluate,evergreen,expressions,findings,independent,plain,units,working}') }
 };
+const partOf = (file) => Object.keys(PARTS).find((part) => PARTS[part].files.test(file.slice('src/core/'.length)));
 /** Types, works and the registry of assumptions: nothing in them runs. */
 const STILL = /\/(types|state|assumptions)\.ts$|^src\/core\/(sources\/|setting\/(document|result)\.ts)/;
 
@@ -41,7 +46,7 @@ const files = readdirSync('src/core', { recursive: true })
   .sort();
 const totals = { noticed: 0, all: 0 };
 for (const part of parts) {
-  const mutate = piecesOf(files.filter(PARTS[part].holds));
+  const mutate = piecesOf(files.filter((file) => partOf(file) === part));
   if (mutate.length === 0) continue;
   rmSync('reports/mutation.json', { force: true });
   spawnSync(process.execPath, ['node_modules/@stryker-mutator/core/bin/stryker.js', 'run', 'tests/mutation.json', '--concurrency', String(jobs), '-m', mutate.join(',')], {
