@@ -98,7 +98,8 @@ describe('the engine against the equations written out', () => {
   const cases: readonly (readonly [string, Partial<Orchard>])[] = [
     ['apple in leaf', {}],
     ['bare apple', BARE],
-    ['apple, tower', { outlet: 'tower', airM3PerH: 20_000, outletMPerS: 15 }]
+    ['apple, tower', { outlet: 'tower', airM3PerH: 20_000, outletMPerS: 15 }],
+    ['apple, finer drops on a dry day', { vmdUm: 130, constants: { coreRatio: 1, deltaTK: 8 } }]
   ];
   test.each(cases)('%s: every share to a point; half the steps and twice the sizes move none by more', (_, o) => {
     const c = sprayCaseOf(o);
