@@ -7,7 +7,15 @@ const SPINE = [
   String.raw`words/(format|language|fill|names|naming|sentences|options|air)\.ts`,
   String.raw`words/en/(english|findings|refusals|options|sprayer|strategies|differences|formulas|screen|section)\.ts`,
   String.raw`workspace/(edits|history|workspace)\.`,
-  String.raw`ui/parts/(NumberField|Choice)\.`
+  String.raw`section/(frame|machine|measures|palette|scene|section|spray|tree)\.ts`,
+  String.raw`ui/parts/(NumberField|Choice)\.`,
+  String.raw`ui/section/`,
+  String.raw`ui/nozzles/`,
+  String.raw`ui/row/(RungStrip|Differences)\.`,
+  String.raw`ui/setting/(AirPanel|FindingsList|OptionsTable|SettingPanel|FigureRow)\.`,
+  String.raw`ui/shell/(Header|stations|OwnRow)\.`,
+  String.raw`ui/spray/SpraySwitch\.`,
+  String.raw`words/en/spray/switch\.`
 ];
 
 export default defineConfig({

@@ -1,4 +1,5 @@
 import { TRACK_STEP_S, type DropTrack } from '#core/spray/types.ts';
+import { edgesOf } from './edges.ts';
 import type { Frame } from './frame.ts';
 import { px } from './scene.ts';
 
@@ -17,13 +18,14 @@ export const passSeconds = (tracks: readonly DropTrack[]): number => Math.max(0,
 type Paths = readonly string[];
 
 /** The drops of one pass, `seconds` after the first left the nozzles. */
-export const dropsAt = (tracks: readonly DropTrack[], seconds: number, frame: Frame): Paths =>
-  dots(tracks, Array.from({ length: TRAIN }, (_, i) => seconds - i * APART_S), frame);
+export const dropsAt = (tracks: readonly DropTrack[], seconds: number, outerM: number, frame: Frame): Paths =>
+  dots(tracks, Array.from({ length: TRAIN }, (_, i) => seconds - i * APART_S), outerM, frame);
 
 /** The same drops at a few instants, for those who want nothing to move. */
-export const stillDrops = (tracks: readonly DropTrack[], frame: Frame): Paths => dots(tracks, STILLS, frame);
+export const stillDrops = (tracks: readonly DropTrack[], outerM: number, frame: Frame): Paths => dots(tracks, STILLS, outerM, frame);
 
-function dots(tracks: readonly DropTrack[], instants: readonly number[], frame: Frame): Paths {
+function dots(tracks: readonly DropTrack[], instants: readonly number[], outerM: number, frame: Frame): Paths {
+  const [left, right] = edgesOf(frame, outerM);
   const out = Array.from({ length: DOT_SIZES.length + 1 }, () => '');
   for (const { points, dropUm } of tracks) {
     const found = DOT_SIZES.findIndex((most) => dropUm < most);
@@ -33,9 +35,9 @@ function dots(tracks: readonly DropTrack[], instants: readonly number[], frame: 
       const i = Math.floor(k);
       if (!(k >= 0) || 2 * i + 3 >= points.length) continue;
       const f = k - i;
-      const x = points[2 * i]! + f * (points[2 * i + 2]! - points[2 * i]!);
-      const z = points[2 * i + 1]! + f * (points[2 * i + 3]! - points[2 * i + 1]!);
-      out[size] += `M${px(frame.x(x))} ${px(frame.z(z))}h0`;
+      const x = frame.x(points[2 * i]! + f * (points[2 * i + 2]! - points[2 * i]!));
+      const y = frame.z(points[2 * i + 1]! + f * (points[2 * i + 3]! - points[2 * i + 1]!));
+      if (x >= left && x <= right && y >= 0) out[size] += `M${px(x)} ${px(y)}h0`;
     }
   }
   return out;

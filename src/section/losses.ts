@@ -2,6 +2,7 @@ import { widthAt } from '#core/canopy/outline.ts';
 import type { WidthAt } from '#core/canopy/types.ts';
 import type { Fate, Shares8 } from '#core/spray/types.ts';
 import type { Frame } from './frame.ts';
+import { besideMachine } from './on-trees.ts';
 import { group, label, mark, px, type Mark } from './scene.ts';
 
 /** What does not stay on the trees. */
@@ -19,6 +20,7 @@ export interface Place {
   readonly trunkX: number;
   /** Half of the machine's body, m: arrows keep clear of its wheels. */
   readonly bodyM: number;
+  readonly machineTopM: number;
   /** Highest of canopy and tallest tenth, m. */
   readonly topM: number;
 }
@@ -34,7 +36,9 @@ interface Laid {
 }
 
 /** Width of an arrow, px for the whole of what is sprayed. */
-const WHOLE = { wide: 95, compact: 60 } as const;
+const WHOLE = { wide: 62, compact: 44 } as const;
+/** Above the trees an arrow is no longer than this, px, however much sky there is. */
+const SKY = 62;
 
 /** Losses as arrows whose width is the share, each with its name and its percent; those of nothing are left out. */
 export function losses(shares: Shares8, place: Place, words: LossWords, frame: Frame): Mark {
@@ -45,11 +49,14 @@ export function losses(shares: Shares8, place: Place, words: LossWords, frame: F
     LOSSES.filter((loss) => shares[loss] >= 0.0005).map((loss) => {
       const { tail, head, text, anchor, tall } = at[loss];
       const [name, share] = [words.loss(loss, frame.compact), words.share(shares[loss])];
-      const [x, y] = text;
+      const width = Math.max(shares[loss] * whole, 1.2);
+      // What stands beside an upright arrow keeps clear of its shaft.
+      const clear = loss === 'over' || loss === 'dried' ? (anchor === 'end' ? -width : width) / 2 : 0;
+      const [x, y] = [text[0] + clear, text[1]];
       return group(
         `loss loss-${loss}`,
         [
-          arrow(tail, head, Math.max(shares[loss] * whole, 1.2)),
+          arrow(tail, head, width),
           ...(tall
             ? [label('loss-name', x, y, name, { 'text-anchor': anchor }), label('loss-share', x, y + 15, share, { 'text-anchor': anchor })]
             : [label('loss-name', x, y, `${name} ${share}`, { 'text-anchor': anchor })])
@@ -64,14 +71,15 @@ export function losses(shares: Shares8, place: Place, words: LossWords, frame: F
 }
 
 /** Where each stands: above the trees, behind the row, at the ground of the alley and past the row. */
-function layOut({ outline, trunkX, bodyM, topM }: Place, frame: Frame): Readonly<Record<Loss, Laid>> {
+function layOut({ outline, trunkX, bodyM, machineTopM, topM }: Place, frame: Frame): Readonly<Record<Loss, Laid>> {
   const { compact, groundY } = frame;
   const [left, right] = [frame.x(-trunkX), frame.x(trunkX)];
   const foot = outline[0]?.heightM ?? 0;
   const crownTop = outline.at(-1)?.heightM ?? topM;
   const half = (zM: number) => (widthAt(outline, zM) / 2) * frame.scale;
   const widest = (Math.max(0, ...outline.map((p) => p.widthM)) / 2) * frame.scale;
-  const [skyY, treeY] = [frame.top - 12, frame.z(topM) - 6];
+  const treeY = frame.z(topM) - 6;
+  const skyY = Math.max(frame.top - 12, treeY - SKY);
   const behindM = foot + (crownTop - foot) * (compact ? 0.84 : 0.66);
   const behindY = frame.z(behindM);
   const fieldsX = frame.width - 132;
@@ -79,11 +87,13 @@ function layOut({ outline, trunkX, bodyM, topM }: Place, frame: Frame): Readonly
   const pastX = compact ? frame.width - 26 : Math.min(right + widest + 10, fieldsX - 24);
   return {
     over: { tail: [right - 16, treeY], head: [right + 2, skyY], text: [right + 16, skyY + 10], anchor: 'start', tall: true },
-    dried: { tail: [left + 8, treeY], head: [left + 8, skyY], text: [left + 20, skyY + 10], anchor: 'start', tall: true },
+    dried: besideMachine(machineTopM, frame)
+      ? { tail: [left - 8, treeY], head: [left - 8, skyY], text: [left - 18, skyY + 10], anchor: 'end', tall: true }
+      : { tail: [left + 8, treeY], head: [left + 8, skyY], text: [left + 18, skyY + 10], anchor: 'start', tall: true },
     through: compact
       ? { tail: [Math.max(left - half(behindM) + 4, frame.left + 22), behindY], head: [frame.left + 2, behindY], text: [frame.left + 3, behindY - 24], anchor: 'start', tall: true }
       : { tail: [Math.min(right + half(behindM) - 6, fieldsX - 40), behindY], head: [fieldsX, behindY], text: [fieldsX, behindY - 30], anchor: 'end', tall: true },
-    'ground-in': { tail: [alleyX, groundY - (compact ? 42 : 46)], head: [alleyX, groundY - (compact ? 17 : 2)], text: [alleyX, groundY + (compact ? -4 : 21)], anchor: 'middle', tall: false },
+    'ground-in': { tail: [alleyX, groundY - (compact ? 42 : 46)], head: [alleyX, groundY - (compact ? 17 : 2)], text: compact ? [alleyX, groundY - 4] : [frame.x(0) - 64, groundY + 21], anchor: compact ? 'middle' : 'end', tall: false },
     'ground-out': {
       tail: [pastX, groundY - (compact ? 42 : 46)],
       head: [pastX + 14, groundY - (compact ? 17 : 2)],

@@ -20,14 +20,18 @@ export interface OnTrees {
   readonly alone: { readonly position: string; readonly share: number } | null;
 }
 
+const sizes = (frame: Frame) => ({ top: frame.top + (frame.compact ? 8 : 4), size: frame.compact ? 26 : 34 });
+/** A tall machine leaves no room above itself: the figure stands in the left alley beside it. */
+export const besideMachine = (machineTopM: number, frame: Frame): boolean => {
+  const { top, size } = sizes(frame);
+  return frame.z(machineTopM) - 10 < top + size + 24;
+};
+
 /** The share on the trees, large and with its band, over the machine. One nozzle's own stands in its place while that is shown alone. */
 export function onTrees({ share, band, alone }: OnTrees, machineTopM: number, trunkX: number, words: OnTreesWords, frame: Frame): Mark {
   const within = band ? words.band(band) : words.atLeast(LEAST_BAND);
-  const top = frame.top + (frame.compact ? 8 : 4);
-  const size = frame.compact ? 26 : 34;
-  const foot = top + size + 24;
-  // A tall machine leaves no room above itself: the figure stands in the alley beside it.
-  const x = frame.z(machineTopM) - 10 > foot ? frame.x(0) : frame.x(-trunkX * 0.5);
+  const { top, size } = sizes(frame);
+  const x = besideMachine(machineTopM, frame) ? frame.x(-trunkX * 0.5) : frame.x(0);
   const middle = { 'text-anchor': 'middle' };
   return group(
     'on-trees',

@@ -33,6 +33,13 @@ export interface SectionOptions {
   readonly hold?: Extent | null;
 }
 
+/** The drawing with its measure, for what is laid into it. */
+export interface SectionScene extends Scene {
+  readonly frame: Frame;
+  /** How many marks, trees and ghost, lie under what is laid in. */
+  readonly under: number;
+}
+
 /** What must fit into the picture: the canopy, the ghost's and the machine. */
 export function extentOf(result: Result, ghost: Result | null): Extent {
   const { figures, aimTopM } = result.canopy;
@@ -44,7 +51,7 @@ export function extentOf(result: Result, ghost: Result | null): Extent {
 }
 
 /** The section: machine in the middle, a half row and more on each side, as marks, handles and places for the fields. */
-export function sectionScene(result: Result, options: SectionOptions): Scene {
+export function sectionScene(result: Result, options: SectionOptions): SectionScene {
   const { system, words, selected = null } = options;
   const ghost = options.ghost ?? null;
   const { canopy, sprayer, machine } = result;
@@ -75,7 +82,7 @@ export function sectionScene(result: Result, options: SectionOptions): Scene {
       ? []
       : [label('bars-title', 8, 16, words.bars, {}, 'bars-title'), profileBars(sprayer.bands, 8, Math.max(Math.min(ruleX - 8 - 78, 70), 20), words.percent, frame)])
   ];
-  return { width: options.width, height: options.height, marks, handles, fields: fieldsOf(handles, frame), spots: dots.spots };
+  return { width: options.width, height: options.height, marks, handles, fields: fieldsOf(handles, frame), spots: dots.spots, frame, under: marks.findIndex((m) => m.key === 'rays') };
 }
 
 /** Handles: top, skirt and width of the right-hand tree (on a phone the skirt's is on the left one), and the chosen nozzle's swivel. */

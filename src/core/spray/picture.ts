@@ -21,7 +21,8 @@ const SIZES = SIZE_GRID_UM.length;
 export function picture(c: SprayCase, t: Transport, position: string | null = null, tracks = false): SprayPicture {
   const R = c.canopy.rowSpacingM;
   const halfM = 1.5 * R;
-  const heightM = 1.3 * t.field.topM + 1;
+  // As high as a drawing that is filled by the width of the rows shows.
+  const heightM = Math.max(1.3 * t.field.topM + 1, 1.3 * R);
   const columns = Math.ceil((2 * halfM) / CELL_M);
   const rows = Math.ceil(heightM / CELL_M);
   const map = new Float32Array(columns * rows);

@@ -38,8 +38,7 @@ export const layerScreen = {
   stop: 'Stop',
   still: 'Show drops',
   hideStill: 'Hide drops',
-  save: 'Save',
-  files: { svg: 'Picture (SVG)', png: 'Picture (PNG)', balance: 'Balance (CSV)', profile: 'Profile (CSV)' },
+  files: { svg: 'Save picture (SVG)', png: 'Save picture (PNG)' },
   spoken: (share: string, within: string) => `On the trees: ${share}, ${within}.`,
   spokenAlone: (position: string, share: string) => `${position} alone: ${share} on the trees.`,
   legend: {
@@ -65,22 +64,4 @@ export const sheetWords = {
   model: (share: string, within: string, alone: string | null) =>
     `Model; on the trees ${share}, band ${within}.${alone === null ? '' : ` Shading and arrows: ${alone} alone.`} It ranks settings; it predicts neither residues nor legal drift.`,
   rules: 'Comparison of settings, not a recommendation. The product label, local law and licensed advice rule over every figure here.'
-} as const;
-
-/** Of the balance beside the drawing. */
-export const balanceWords = {
-  title: 'Where the spray goes',
-  columns: { where: 'ends', share: 'share', band: 'band' },
-  onTrees: 'on the trees',
-  lost: 'lost from the block',
-  fates: {
-    near: 'nearest row, near half',
-    far: 'nearest row, far half',
-    rows: 'other rows',
-    'ground-in': 'ground in the block',
-    'ground-out': 'ground outside',
-    over: 'over the top',
-    through: 'through the row',
-    dried: 'dried in the air'
-  }
 } as const;
