@@ -26,7 +26,7 @@ export async function saveSpray(kind: FileKind, spray: SprayView, system: UnitSy
 
 /** The sheet with its style in it. */
 export function sheet(spray: SprayView, system: UnitSystem): { readonly svg: string; readonly width: number; readonly height: number } | null {
-  const { answer, band, ghost, other, workspace } = spray;
+  const { answer, band, ghost, workspace } = spray;
   if (!answer) return null;
   const { result, block, rung } = workspace;
   const { setting, machine, sprayer } = result;

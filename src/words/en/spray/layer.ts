@@ -46,7 +46,7 @@ export const layerScreen = {
     shading: 'spray in the air, thin to dense',
     air: 'air: the thicker the faster; none drawn below',
     deposit: 'deposit by height, mean of both sides, and its spread',
-    depositGhost: 'deposit by height, mean of both sides, and its spread; thin dashes: the ghost',
+    depositGhost: 'deposit by height, mean of both sides, and its spread; thin dashes: what it is compared with',
     losses: 'lost: arrow as wide as its share'
   },
   limits: 'A model. It ranks settings; it predicts neither residues nor legal drift. Paper and ribbon judge.',
