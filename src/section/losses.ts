@@ -51,7 +51,7 @@ export function losses(shares: Shares8, place: Place, words: LossWords, frame: F
       const [name, share] = [words.loss(loss, frame.compact), words.share(shares[loss])];
       const width = Math.max(shares[loss] * whole, 1.2);
       // What stands beside an upright arrow keeps clear of its shaft.
-      const clear = loss === 'over' || loss === 'dried' ? (anchor === 'end' ? -width : width) / 2 : 0;
+      const clear = loss === 'over' || loss === 'dried' ? (anchor === 'start' ? width : frame.compact ? 0 : -width) / 2 : 0;
       const [x, y] = [text[0] + clear, text[1]];
       return group(
         `loss loss-${loss}`,
@@ -86,7 +86,9 @@ function layOut({ outline, trunkX, bodyM, machineTopM, topM }: Place, frame: Fra
   const alleyX = (left + Math.min(widest * 0.5, 20) + frame.x(-bodyM)) / 2;
   const pastX = compact ? frame.width - 26 : Math.min(right + widest + 10, fieldsX - 24);
   return {
-    over: { tail: [right - 16, treeY], head: [right + 2, skyY], text: [right + 16, skyY + 10], anchor: 'start', tall: true },
+    over: compact
+      ? { tail: [right - 28, treeY], head: [right - 12, skyY], text: [frame.width - 3, skyY + 10], anchor: 'end', tall: true }
+      : { tail: [right - 16, treeY], head: [right + 2, skyY], text: [right + 16, skyY + 10], anchor: 'start', tall: true },
     dried: besideMachine(machineTopM, frame)
       ? { tail: [left - 8, treeY], head: [left - 8, skyY], text: [left - 18, skyY + 10], anchor: 'end', tall: true }
       : { tail: [left + 8, treeY], head: [left + 8, skyY], text: [left + 18, skyY + 10], anchor: 'start', tall: true },

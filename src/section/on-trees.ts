@@ -6,8 +6,8 @@ export interface OnTreesWords {
   readonly onTrees: string;
   /** The nozzle that is shown alone. */
   readonly alone: (position: string) => string;
-  /** Of all nozzles, beside that of one. */
-  readonly all: (share: string, band: string) => string;
+  /** Of all nozzles, under that of one. */
+  readonly all: (share: string) => string;
   readonly band: (range: Range) => string;
   /** While the band is being worked out. */
   readonly atLeast: (points: number) => string;
@@ -24,7 +24,7 @@ const sizes = (frame: Frame) => ({ top: frame.top + (frame.compact ? 8 : 4), siz
 /** A tall machine leaves no room above itself: the figure stands in the left alley beside it. */
 export const besideMachine = (machineTopM: number, frame: Frame): boolean => {
   const { top, size } = sizes(frame);
-  return frame.z(machineTopM) - 10 < top + size + 24;
+  return frame.z(machineTopM) - 10 < top + size + 40;
 };
 
 /** The share on the trees, large and with its band, over the machine. One nozzle's own stands in its place while that is shown alone. */
@@ -38,7 +38,8 @@ export function onTrees({ share, band, alone }: OnTrees, machineTopM: number, tr
     [
       label('on-trees-name', x, top, alone ? words.alone(alone.position) : words.onTrees, middle, 'name'),
       label('on-trees-share', x, top + size, words.share(alone ? alone.share : share), middle, 'share'),
-      label('on-trees-band', x, top + size + 18, alone ? words.all(words.share(share), within) : within, middle, 'band')
+      ...(alone ? [label('on-trees-all', x, top + size + 18, words.all(words.share(share)), middle, 'all')] : []),
+      label('on-trees-band', x, top + size + (alone ? 34 : 18), within, middle, 'band')
     ],
     {},
     'on-trees'

@@ -19,9 +19,9 @@ const LOSS: Readonly<Partial<Record<Fate, readonly [whole: string, short: string
 export const layerWords = (system: UnitSystem) => ({
   onTrees: 'on the trees',
   alone: (position: string) => `${position} alone, on the trees`,
-  all: (share: string, within: string) => `all nozzles ${share}, ${within}`,
+  all: (share: string) => `all nozzles ${share}`,
   band,
-  atLeast: (points: number) => `± ${formatNumber(points * 100, 0)} points or more`,
+  atLeast: (points: number) => `at least ± ${formatNumber(points * 100, 0)}`,
   share: percent,
   loss: (loss: Fate, short: boolean) => LOSS[loss]?.[short ? 1 : 0] ?? loss,
   axis: (bare: boolean) => `deposit on ${bare ? 'wood' : 'leaf'}`,
