@@ -35,8 +35,8 @@ export interface SprayRoom {
   readonly topM: number;
 }
 
-/** Between the trees and the machine: spray in the air and the paths of the air. */
-export function sprayUnder({ case: c, picture }: SprayDrawn, { widthM }: SprayRoom, words: SprayWords, frame: Frame): Mark[] {
+/** Between the trees and the machine: spray in the air and the paths of the air. @param widthM widest canopy in the drawing */
+export function sprayUnder({ case: c, picture }: Pick<SprayDrawn, 'case' | 'picture'>, widthM: number, words: SprayWords, frame: Frame): Mark[] {
   const { trunkX, skirtM } = rowOf(c);
   const outerM = trunkX + widthM / 2;
   return [sprayMap(picture.map, outerM, frame), airLines(picture.jets, { trunkX, outerM, skirtM }, words.speed, frame)];

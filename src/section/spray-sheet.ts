@@ -41,7 +41,7 @@ export function spraySheet(result: Result, ghost: Result | null, drawn: SprayDra
     marks: [
       mark('rect', 'sheet', { x: 0, y: 0, width: WIDTH, height }),
       ...keep(marks.slice(0, under)),
-      group(`${cls} under`, sprayUnder(drawn, room, words.spray, frame)),
+      group(`${cls} under`, sprayUnder(drawn, room.widthM, words.spray, frame)),
       ...keep(marks.slice(under)),
       group(`${cls} over`, sprayOver(drawn, room, words.spray, frame)),
       ...scene.fields.flatMap(({ id, x, y }) => {

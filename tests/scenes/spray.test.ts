@@ -25,7 +25,7 @@ const place = { ...room, outline: sprayCaseOf().canopy.outline, trunkX: 2 };
 const drawn = (more: Partial<SprayDrawn> = {}): SprayDrawn => ({ case: sprayCaseOf(), balance: sprayBalance(), picture: sprayPicture(), band: sprayBand(), ghost: null, alone: null, ...more });
 
 const flat = (marks: readonly Mark[]): Mark[] => marks.flatMap((m) => [m, ...flat(m.children ?? [])]);
-const all = (d: SprayDrawn, frame: Frame, r = room) => [...sprayUnder(d, r, words, frame), ...sprayOver(d, r, words, frame)];
+const all = (d: SprayDrawn, frame: Frame, r = room) => [...sprayUnder(d, r.widthM, words, frame), ...sprayOver(d, r, words, frame)];
 const scene = (d: SprayDrawn, frame: Frame, r = room) => ({ width: frame.width, height: frame.height, marks: all(d, frame, r), handles: [], fields: [], spots: [] });
 const texts = (marks: readonly Mark[]) => flat(marks).flatMap((m) => m.text ?? []);
 const byClass = (marks: readonly Mark[], cls: string) => flat(marks).filter((m) => m.cls?.split(' ').includes(cls));

@@ -2,7 +2,7 @@ import { balance } from '#core/spray/balance.ts';
 import { bandSteps } from '#core/spray/band.ts';
 import { picture } from '#core/spray/picture.ts';
 import { transport, type Transport } from '#core/spray/transport.ts';
-import type { SprayCase } from '#core/spray/types.ts';
+import type { SprayCase, SprayPicture } from '#core/spray/types.ts';
 import type { Asked, Message, Task } from './messages.ts';
 
 /** The spray model beside the page's own thread, kept as long as the page: once warm it answers within a frame. */
@@ -28,9 +28,27 @@ const breath = () =>
     channel.port2.postMessage(null);
   });
 
+/** Paths of the air that are drawn on one side: more would be a grey wedge, and thousands of points are dear to hand over. */
+const MOST_JETS = 7;
+
+/** Every so many of neighbouring paths, the outermost among them, as far as the picture reaches. */
+function seen({ map, jets, ...rest }: SprayPicture): SprayPicture {
+  const far = (map.columns * map.cellM) / 2;
+  const high = map.rows * map.cellM;
+  const some = (['left', 'right'] as const).flatMap((side) => {
+    const all = jets.filter((j) => j.side === side);
+    return all.length <= MOST_JETS ? all : Array.from({ length: MOST_JETS }, (_, i) => all[Math.round((i * (all.length - 1)) / (MOST_JETS - 1))]!);
+  });
+  const cut = some.map(({ side, points }) => {
+    const end = points.findIndex((p) => Math.abs(p.xM) > far || p.zM > high);
+    return { side, points: end < 0 ? points : points.slice(0, end + 1) };
+  });
+  return { ...rest, map, jets: cut };
+}
+
 function answer(number: number, { case: c, position, tracks }: Asked['answer']): void {
   const t = flown(c);
-  const drawn = picture(c, t, position, tracks);
+  const drawn = seen(picture(c, t, position, tracks));
   const arrays = [drawn.map.density, ...drawn.tracks.map((d) => d.points)];
   scope.postMessage({ kind: 'answer', number, given: { balance: balance(c, t), picture: drawn } }, arrays.map((a) => a.buffer as ArrayBuffer));
 }
