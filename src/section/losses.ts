@@ -40,15 +40,19 @@ const WHOLE = { wide: 62, compact: 44 } as const;
 /** Above the trees an arrow is no longer than this, px, however much sky there is. */
 const SKY = 62;
 
+/** From the middle to a trunk line, px: with less room than this the names are short. */
+const NARROW = 150;
+
 /** Losses as arrows whose width is the share, each with its name and its percent; those of nothing are left out. */
 export function losses(shares: Shares8, place: Place, words: LossWords, frame: Frame): Mark {
   const at = layOut(place, frame);
   const whole = frame.compact ? WHOLE.compact : WHOLE.wide;
+  const short = place.trunkX * frame.scale < NARROW;
   return group(
     'losses',
     LOSSES.filter((loss) => shares[loss] >= 0.0005).map((loss) => {
       const { tail, head, text, anchor, tall } = at[loss];
-      const [name, share] = [words.loss(loss, frame.compact), words.share(shares[loss])];
+      const [name, share] = [words.loss(loss, short), words.share(shares[loss])];
       const width = Math.max(shares[loss] * whole, 1.2);
       // What stands beside an upright arrow keeps clear of its shaft.
       const clear = loss === 'over' || loss === 'dried' ? (anchor === 'start' ? width : frame.compact ? 0 : -width) / 2 : 0;

@@ -135,7 +135,7 @@ test('by keyboard alone: on, top lower, play, a picture', async ({ app, page }) 
   await expect(app.button('Stop')).toBeFocused();
   await page.keyboard.press('Enter');
   const download = page.waitForEvent('download');
-  await app.button('Save picture (SVG)').focus();
+  await app.button('Save SVG').focus();
   await page.keyboard.press('Enter');
   const svg = await readFile((await (await download).path())!, 'utf8');
   expect(svg).toContain('Lower bench, Full leaf');
@@ -145,7 +145,7 @@ test('by keyboard alone: on, top lower, play, a picture', async ({ app, page }) 
 test('the picture is saved as PNG under the page’s own policy', async ({ app, page }) => {
   await spray(app);
   const download = page.waitForEvent('download');
-  await app.button('Save picture (PNG)').click();
+  await app.button('Save PNG').click();
   const file = await download;
   expect(file.suggestedFilename()).toBe('lower-bench-full-leaf-spray.png');
   const bytes = await readFile((await file.path())!);

@@ -152,7 +152,7 @@ describe('pictures', () => {
   it('an SVG that stands alone: every rule resolved, caption and scale in it', async () => {
     const { has, spray, screen, saved } = await drawing();
     await has('39 to 69 %');
-    await screen.getByRole('button', { name: 'Save picture (SVG)' }).click();
+    await screen.getByRole('button', { name: 'Save SVG' }).click();
     await expect.poll(() => saved.length).toBe(1);
     expect(saved[0]!.name).toBe('lower-bench-full-leaf-spray.svg');
     const svg = String(saved[0]!.content);

@@ -22,7 +22,7 @@ export function picture(c: SprayCase, t: Transport, position: string | null = nu
   const R = c.canopy.rowSpacingM;
   const halfM = 1.5 * R;
   // As high as a drawing that is filled by the width of the rows shows.
-  const heightM = Math.max(1.3 * t.field.topM + 1, 1.3 * R);
+  const heightM = Math.max(1.3 * t.field.topM + 1, 1.8 * R);
   const columns = Math.ceil((2 * halfM) / CELL_M);
   const rows = Math.ceil(heightM / CELL_M);
   const map = new Float32Array(columns * rows);

@@ -1,6 +1,6 @@
-import type { UnitSystem } from '#core/quantity/units.ts';
+import { shown, type UnitSystem } from '#core/quantity/units.ts';
 import type { Fate, Range } from '#core/spray/types.ts';
-import { formatAmount, formatNumber, formatUnit } from '../../format.ts';
+import { formatNumber, formatUnit } from '../../format.ts';
 
 /** Shares are good to some fifteen points: nobody reads a decimal. */
 const percent = (share: number): string => (share > 0 && share < 0.005 ? 'under 1\u00a0%' : `${formatNumber(share * 100, 0)}\u00a0%`);
@@ -27,8 +27,8 @@ export const layerWords = (system: UnitSystem) => ({
   axis: (bare: boolean) => `deposit on ${bare ? 'wood' : 'leaf'}`,
   mean: (mean: string, spread: string, short: boolean) => (short ? `${mean} ${formatUnit('uL/cm2', system)}` : `${mean} ± ${spread} ${formatUnit('uL/cm2', system)}`),
   deposit: (ulPerCm2: number) => formatNumber(ulPerCm2, ulPerCm2 < 9.995 ? 2 : 1),
-  // Half a metre a second is finer than the model.
-  speed: (mPerS: number) => formatAmount(mPerS, 'm/s', system).replace(/\.0(?=\D)/, '')
+  // A tenth is finer than the model.
+  speed: (mPerS: number) => `${formatNumber(shown(mPerS, 'm/s', system), 0)}\u00a0${formatUnit('m/s', system)}`
 });
 
 /** Of the controls under the drawing. */
@@ -38,7 +38,7 @@ export const layerScreen = {
   stop: 'Stop',
   still: 'Show drops',
   hideStill: 'Hide drops',
-  files: { svg: 'Save picture (SVG)', png: 'Save picture (PNG)' },
+  files: { svg: 'Save SVG', png: 'Save PNG' },
   spoken: (share: string, within: string) => `On the trees: ${share}, ${within}.`,
   spokenAlone: (position: string, share: string) => `${position} alone: ${share} on the trees.`,
   legend: {
