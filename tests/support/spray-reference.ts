@@ -346,8 +346,8 @@ function raysOf(c: SprayCase, nozzle: Release, fine: Fineness): { ray: Ray; weig
   const gauss = (deg: number): number => Math.exp(-0.5 * (deg / spreadDeg) ** 2);
   const rays: { ray: Ray; weight: number }[] = [];
   if (o.kind === 'arc') {
-    const from = Math.max(Math.min(o.fromDeg, c.anglesDeg[0]) - 6, o.fromDeg - 18);
-    const to = Math.min(Math.max(o.toDeg, c.anglesDeg[1]) + 6, o.toDeg + 18);
+    const from = Math.max(Math.min(o.fromDeg, c.anglesDeg[0]) - 6, o.fromDeg - 15);
+    const to = Math.min(Math.max(o.toDeg, c.anglesDeg[1]) + 6, o.toDeg + 15);
     const gaps = Math.ceil((to - from) / fine.rayDeg);
     for (let i = 0; i <= gaps; i++) {
       const deg = from + ((to - from) * i) / gaps;

@@ -1,14 +1,14 @@
-import { CELLS } from './flight.ts';
+import { NEAR_CELLS, OTHER_ROWS, PER_PARCEL } from './flight.ts';
 import { rayWeights } from './rays.ts';
 import type { SideTransport, Transport } from './transport.ts';
 import { DEPTHS, FATES, HEIGHTS, type FaceSpeed, type Fate, type HeightCell, type NozzleBalance, type Shares8, type SprayBalance, type SprayCase } from './types.ts';
-import { byRay, PER_RAY } from './weights.ts';
+import { byRay } from './weights.ts';
 
 /** Where the spray of the nozzles in hand ends: weights times what becomes of each ray. Shares are of what the nozzles of both sides spray together. */
 export function balance(c: SprayCase, { field, sides }: Transport): SprayBalance {
   const total = c.nozzles.reduce((q, n) => q + n.flowLPerMin, 0);
   const perNozzle: NozzleBalance[] = [];
-  const sum = new Float64Array(PER_RAY);
+  const sum = new Float64Array(PER_PARCEL);
   for (const side of sides)
     for (const n of c.nozzles) {
       if (n.side !== side.side) continue;
@@ -20,15 +20,15 @@ export function balance(c: SprayCase, { field, sides }: Transport): SprayBalance
         const w = rays[j]!;
         // Far off: less than any share that is ever shown.
         if (w < 1e-9) continue;
-        const at = j * PER_RAY;
+        const at = j * PER_PARCEL;
         for (let f = 0; f < FATES.length; f++) own[f]! += w * ends[at + f]!;
-        for (let i = 0; i < PER_RAY; i++) sum[i]! += part * w * ends[at + i]!;
+        for (let i = 0; i < PER_PARCEL; i++) sum[i]! += part * w * ends[at + i]!;
       }
       perNozzle.push({ position: n.position, shares: named(own) });
     }
-  const shares = sum.subarray(0, FATES.length);
-  const near = sum.subarray(FATES.length, FATES.length + CELLS);
-  const rows = sum.subarray(FATES.length + CELLS);
+  const shares = sum.subarray(0, NEAR_CELLS);
+  const near = sum.subarray(NEAR_CELLS, OTHER_ROWS);
+  const rows = sum.subarray(OTHER_ROWS);
   const order = new Map(c.nozzles.map((n, i) => [n.position, i]));
   perNozzle.sort((a, b) => order.get(a.position)! - order.get(b.position)!);
 

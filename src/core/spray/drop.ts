@@ -39,6 +39,7 @@ export const impaction = (st: number, beta: number): number => (st / (st + beta)
 const PER_ROOT = 32;
 const ENTRIES = 70 * PER_ROOT;
 export const DRAG_TABLE = Float64Array.from({ length: ENTRIES }, (_, i) => dragFactor((i / PER_ROOT) ** 2));
+export const VENTILATION_TABLE = Float64Array.from({ length: ENTRIES }, (_, i) => ventilation((i / PER_ROOT) ** 2));
 /** Place of a Reynolds number in the table; beyond its end the last entry stands. */
 export const tableIndex = (re: number): number => {
   const i = (Math.sqrt(re) * PER_ROOT + 0.5) | 0;

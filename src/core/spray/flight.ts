@@ -1,12 +1,16 @@
 import { JET_STEP_M, type JetPath } from '../air/jet.ts';
 import type { WindProfile } from '../air/wind.ts';
-import { DRAG_TABLE, GRAVITY, PER_SPEED, RELAX, SHRINK_M2_PER_S_K, tableIndex, ventilation } from './drop.ts';
+import { DRAG_TABLE, GRAVITY, PER_SPEED, RELAX, SHRINK_M2_PER_S_K, tableIndex, VENTILATION_TABLE } from './drop.ts';
 import type { CanopyField } from './field.ts';
 import type { Ray } from './rays.ts';
 import { DEPTHS, FATES, HEIGHTS, type SprayConstants } from './types.ts';
 
 /** Cells of the nearest row: height by height, each by depth. */
 export const CELLS = HEIGHTS * DEPTHS;
+/** What is written of one parcel: its fates first, then the nearest row's cells, then the heights of the other rows. */
+export const NEAR_CELLS = FATES.length;
+export const OTHER_ROWS = NEAR_CELLS + CELLS;
+export const PER_PARCEL = OTHER_ROWS + HEIGHTS;
 
 const [NEAR, FAR, ROWS, GROUND_IN, GROUND_OUT, OVER, THROUGH, DRIED] = FATES.map((_, i) => i) as [number, number, number, number, number, number, number, number];
 
@@ -61,9 +65,10 @@ export class Flight {
   }
 
   /**
-   * Flies one parcel of drops of `diameterM` and writes where it ends, as shares of 1, at place `p` of the three lists, which are zero there.
+   * Flies one parcel of drops of `diameterM` and adds where it ends, as shares of 1, to `ends` from place `at` on: fates, cells of the nearest row
+   * height by height, heights of the other rows (`PER_PARCEL` in all).
    */
-  fly(path: JetPath, ray: Ray, diameterM: number, fates: Float64Array, near: Float64Array, rows: Float64Array, p: number): void {
+  fly(path: JetPath, ray: Ray, diameterM: number, ends: Float64Array, at: number): void {
     const { field, c, recorder } = this;
     const { half, shell, core, stepM, skirtM, topM, reachM, filled, wood, coreShare } = field;
     const R = field.rowSpacingM;
@@ -82,9 +87,8 @@ export class Flight {
     const perLeaf = 1 / c.leafSizeM;
     const perWood = 1 / c.woodSizeM;
 
-    const fateAt = p * FATES.length;
-    const nearAt = p * CELLS;
-    const rowsAt = p * HEIGHTS;
+    const nearAt = at + NEAR_CELLS;
+    const rowsAt = at + OTHER_ROWS;
 
     const a = (ray.dropDeg * Math.PI) / 180;
     let x = ray.jet.xM;
@@ -167,7 +171,8 @@ export class Flight {
       const sx = vx - ax;
       const sz = vz - az;
       const re = PER_SPEED * d * Math.sqrt(sx * sx + sz * sz);
-      const tau = (RELAX * d2) / DRAG_TABLE[tableIndex(re)]!;
+      const ri = tableIndex(re);
+      const tau = (RELAX * d2) / DRAG_TABLE[ri]!;
       const y = dt / tau;
       const decay = y > 40 ? 0 : 1 / (1 + y * (1 + y * (1 / 2 + y * (1 / 6 + y / 24))));
       const nx = ax + sx * decay;
@@ -185,7 +190,7 @@ export class Flight {
       t += dt;
       if (recorder) recorder.step(fromX, fromZ, x, z, dt, m + gap);
       if (d2 > coreD2) {
-        d2 -= shrink * ventilation(re) * dt;
+        d2 -= shrink * VENTILATION_TABLE[ri]! * dt;
         if (d2 < coreD2) {
           d2 = coreD2;
           driedAt = t;
@@ -235,15 +240,15 @@ export class Flight {
           if (r === 0) {
             // Shared out over the trunk line where the step crosses it.
             const nearPart = high <= 0 ? 1 : low >= 0 ? 0 : -low / (high - low);
-            fates[fateAt + NEAR]! += caught * nearPart;
-            fates[fateAt + FAR]! += caught * (1 - nearPart);
+            ends[at + NEAR]! += caught * nearPart;
+            ends[at + FAR]! += caught * (1 - nearPart);
             if (nearPart > 0 && nearPart < 1) {
-              near[nearAt + cell * DEPTHS + DEPTHS / 2 - 1]! += caught * nearPart;
-              near[nearAt + cell * DEPTHS + DEPTHS / 2]! += caught * (1 - nearPart);
-            } else near[nearAt + cell * DEPTHS + ((((deep / h + 1) / 2) * DEPTHS) | 0)]! += caught;
+              ends[nearAt + cell * DEPTHS + DEPTHS / 2 - 1]! += caught * nearPart;
+              ends[nearAt + cell * DEPTHS + DEPTHS / 2]! += caught * (1 - nearPart);
+            } else ends[nearAt + cell * DEPTHS + ((((deep / h + 1) / 2) * DEPTHS) | 0)]! += caught;
           } else {
-            rows[rowsAt + cell]! += caught;
-            fates[fateAt + ROWS]! += caught;
+            ends[rowsAt + cell]! += caught;
+            ends[at + ROWS]! += caught;
           }
         }
       }
@@ -260,7 +265,7 @@ export class Flight {
         break;
       }
       if (m + gap < TRACE) {
-        fates[fateAt + GROUND_IN]! += m + gap;
+        ends[at + GROUND_IN]! += m + gap;
         return;
       }
       if (x > MOST_X_M || x < -MOST_X_M || z > MOST_Z_M) break;
@@ -274,12 +279,12 @@ export class Flight {
     const left = m + gap;
     const onGround = left * (1 - aloft);
     const out = within01(0.5 + (Math.abs(landsAt) / edgeX - 1) / LANDING_SPREAD);
-    fates[fateAt + GROUND_IN]! += onGround * (1 - out);
-    fates[fateAt + GROUND_OUT]! += onGround * out;
+    ends[at + GROUND_IN]! += onGround * (1 - out);
+    ends[at + GROUND_OUT]! += onGround * out;
     const d2Start = diameterM * diameterM;
     const dry = past(driedAt > 0 ? t / driedAt : (d2Start - d2) / (d2Start - coreD2));
     const over = passedOver < 0 ? z > topM : passedOver === 1;
-    fates[fateAt + DRIED]! += left * aloft * dry;
-    fates[fateAt + (over ? OVER : THROUGH)]! += left * aloft * (1 - dry);
+    ends[at + DRIED]! += left * aloft * dry;
+    ends[at + (over ? OVER : THROUGH)]! += left * aloft * (1 - dry);
   }
 }

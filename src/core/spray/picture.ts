@@ -1,9 +1,9 @@
 import type { JetPath } from '../air/jet.ts';
-import { CELLS, Flight, type Recorder } from './flight.ts';
+import { Flight, PER_PARCEL, type Recorder } from './flight.ts';
 import { SIZE_GRID_UM } from './spectrum.ts';
 import type { SideTransport, Transport } from './transport.ts';
 import { parcelWeights } from './weights.ts';
-import { FATES, HEIGHTS, TRACK_STEP_S, type DropTrack, type JetPoint, type SprayCase, type SprayPicture } from './types.ts';
+import { TRACK_STEP_S, type DropTrack, type JetPoint, type SprayCase, type SprayPicture } from './types.ts';
 
 const CELL_M = 0.1;
 /** Width of the softening, cells: about the spacing of neighbouring rays in the leaf. */
@@ -55,11 +55,11 @@ export function picture(c: SprayCase, t: Transport, position: string | null = nu
   return { map: { xM: -columns * CELL_M * 0.5, zM: 0, cellM: CELL_M, columns, rows, density: map }, jets: t.sides.flatMap(jetsOf), tracks: drops };
 }
 
-const bin = { fates: new Float64Array(FATES.length), near: new Float64Array(CELLS), rows: new Float64Array(HEIGHTS) };
+const bin = new Float64Array(PER_PARCEL);
 
 function follow(flight: Flight, side: SideTransport, ray: number, size: number, recorder: Recorder): void {
   flight.recorder = recorder;
-  flight.fly(side.paths[ray]!, side.rays[ray]!, SIZE_GRID_UM[size]! * 1e-6, bin.fates, bin.near, bin.rows, 0);
+  flight.fly(side.paths[ray]!, side.rays[ray]!, SIZE_GRID_UM[size]! * 1e-6, bin, 0);
 }
 
 /** Adds a parcel's way through each cell, times what it still carries: spray that passes there, whether fast or slow. */

@@ -14,8 +14,8 @@ export interface Ray {
 }
 
 /** Widest spacing of an arc's rays, and how far the fan reaches beyond the outlet where nozzles may point there. */
-const SPACING_DEG = 5;
-const BEYOND_DEG = 18;
+const SPACING_DEG = 6;
+const BEYOND_DEG = 15;
 const MARGIN_DEG = 6;
 const TOWER_HEIGHTS = 8;
 /** Directions of a tower's and a spout's drops around the air's own. */

@@ -2,10 +2,10 @@ import { emptyPath, jetPath, type JetPath, type JetStart } from '../air/jet.ts';
 import { windProfile, type WindProfile } from '../air/wind.ts';
 import type { Side } from '../sprayer/types.ts';
 import { canopyField, densityAt, fromTrunk, type CanopyField } from './field.ts';
-import { CELLS, Flight } from './flight.ts';
+import { Flight, PER_PARCEL } from './flight.ts';
 import { pitchM, raysOf, type Ray } from './rays.ts';
 import { SIZE_GRID_UM } from './spectrum.ts';
-import { FATES, HEIGHTS, type SprayCase } from './types.ts';
+import { HEIGHTS, type SprayCase } from './types.ts';
 
 /** One side's rays with where a drop of each size on each ray ends. */
 export interface SideTransport {
@@ -16,10 +16,8 @@ export interface SideTransport {
   /** Path of each ray's jet; neighbouring rays may share one. */
   readonly paths: readonly JetPath[];
   readonly wind: WindProfile;
-  /** Ray by ray, size by size: shares by fate; by height and depth in the nearest row; by height in the other rows. */
-  readonly fates: Float64Array;
-  readonly near: Float64Array;
-  readonly rows: Float64Array;
+  /** Ray by ray, size by size, what becomes of a parcel; see `flight.ts` for the order. */
+  readonly ends: Float64Array;
   /** How what a ray leaves at one height is shared with the heights around, from row to column, each row together 1; see `softened`. */
   readonly soft: Float64Array;
 }
@@ -30,10 +28,13 @@ export interface Transport {
   readonly sides: readonly SideTransport[];
 }
 
-/** Flies drops of every size along every ray of every side that blows. */
-export function transport(c: SprayCase): Transport {
+/**
+ * Flies drops of every size along every ray of every side that blows.
+ * @param spare one that is no longer looked at: its lists are used again, so that a drag leaves no garbage
+ */
+export function transport(c: SprayCase, spare: Transport | null = null): Transport {
   const field = canopyField(c.canopy, c.constants);
-  return { field, sides: c.air.map((_, i) => sideTransport(c, field, i)) };
+  return { field, sides: c.air.map((_, i) => sideTransport(c, field, i, spare?.sides[i])) };
 }
 
 /** The air of one side alone: its jets and its wind. */
@@ -57,18 +58,17 @@ export function sideAir(c: SprayCase, field: CanopyField, index: number) {
 
 const flight = new Flight();
 
-function sideTransport(c: SprayCase, field: CanopyField, index: number): SideTransport {
+function sideTransport(c: SprayCase, field: CanopyField, index: number, spare: SideTransport | undefined): SideTransport {
   const air = sideAir(c, field, index);
-  const parcels = air.rays.length * SIZE_GRID_UM.length;
-  const fates = new Float64Array(parcels * FATES.length);
-  const near = new Float64Array(parcels * CELLS);
-  const rows = new Float64Array(parcels * HEIGHTS);
+  const length = air.rays.length * SIZE_GRID_UM.length * PER_PARCEL;
+  const ends = spare?.ends.length === length ? spare.ends.fill(0) : new Float64Array(length);
   flight.prepare(field, air.wind, c.constants);
-  for (let j = 0, p = 0; j < air.rays.length; j++)
+  for (let j = 0, at = 0; j < air.rays.length; j++)
     for (const um of SIZE_GRID_UM) {
-      flight.fly(air.paths[j]!, air.rays[j]!, um * 1e-6, fates, near, rows, p++);
+      flight.fly(air.paths[j]!, air.rays[j]!, um * 1e-6, ends, at);
+      at += PER_PARCEL;
     }
-  return { ...air, fates, near, rows, soft: softened(field, pitchM(c, air.rays) / 2) };
+  return { ...air, ends, soft: softened(field, pitchM(c, air.rays) / 2) };
 }
 
 /**
@@ -81,8 +81,9 @@ function softened({ areaIndex, skirtM, topM }: CanopyField, spreadM: number): Fl
   for (let i = 0; i < HEIGHTS; i++) {
     let sum = 0;
     for (let k = 0; k < HEIGHTS; k++) {
-      const far = ((i - k) * cell) / spreadM;
-      sum += soft[i * HEIGHTS + k] = Math.exp(-0.5 * far * far) * areaIndex[k]!;
+      const far = Math.abs((i - k) * cell) / spreadM;
+      // Beyond three spreads nothing worth a sum arrives.
+      if (far < 3) sum += soft[i * HEIGHTS + k] = Math.exp(-0.5 * far * far) * areaIndex[k]!;
     }
     for (let k = 0; k < HEIGHTS; k++) soft[i * HEIGHTS + k] = sum > 0 ? soft[i * HEIGHTS + k]! / sum : Number(i === k);
   }

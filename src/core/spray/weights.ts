@@ -1,8 +1,8 @@
-import { CELLS } from './flight.ts';
+import { NEAR_CELLS, OTHER_ROWS, PER_PARCEL } from './flight.ts';
 import { rayWeights } from './rays.ts';
 import { SIZE_GRID_UM, sizeWeights } from './spectrum.ts';
 import type { SideTransport } from './transport.ts';
-import { DEPTHS, FATES, HEIGHTS, type Release, type SprayCase } from './types.ts';
+import { DEPTHS, HEIGHTS, type Release, type SprayCase } from './types.ts';
 
 const SIZES = SIZE_GRID_UM.length;
 
@@ -15,9 +15,6 @@ export function parcelWeights(c: SprayCase, side: SideTransport, n: Release): Fl
   return weights;
 }
 
-/** What one spectrum does on each ray: fates, cells of the nearest row, heights of the others, one after the other. */
-export const PER_RAY = FATES.length + CELLS + HEIGHTS;
-
 const known = new WeakMap<SideTransport, Map<string, Float64Array>>();
 
 /** Sizes weighed together and heights shared out, once per spectrum: nozzles of one spectrum then differ by their weights on the rays alone. */
@@ -28,26 +25,26 @@ export function byRay(side: SideTransport, vmdUm: number, finePart: number): Flo
   const before = spectra.get(key);
   if (before) return before;
   const sizes = sizeWeights(vmdUm, finePart);
-  const out = new Float64Array(side.rays.length * PER_RAY);
-  const [near, rows] = [new Float64Array(CELLS), new Float64Array(HEIGHTS)];
+  const out = new Float64Array(side.rays.length * PER_PARCEL);
+  const sum = new Float64Array(PER_PARCEL);
   for (let j = 0, p = 0; j < side.rays.length; j++) {
-    const at = j * PER_RAY;
-    near.fill(0);
-    rows.fill(0);
-    for (let s = 0; s < SIZES; s++, p++) {
+    sum.fill(0);
+    for (let s = 0; s < SIZES; s++, p += PER_PARCEL) {
       const w = sizes[s]!;
-      for (let i = 0; i < FATES.length; i++) out[at + i]! += w * side.fates[p * FATES.length + i]!;
-      for (let i = 0; i < CELLS; i++) near[i]! += w * side.near[p * CELLS + i]!;
-      for (let i = 0; i < HEIGHTS; i++) rows[i]! += w * side.rows[p * HEIGHTS + i]!;
+      for (let i = 0; i < PER_PARCEL; i++) sum[i]! += w * side.ends[p + i]!;
     }
-    const [nearAt, rowsAt] = [at + FATES.length, at + FATES.length + CELLS];
-    for (let from = 0; from < HEIGHTS; from++)
+    const at = j * PER_PARCEL;
+    for (let i = 0; i < NEAR_CELLS; i++) out[at + i] = sum[i]!;
+    for (let from = 0; from < HEIGHTS; from++) {
+      const cell = NEAR_CELLS + from * DEPTHS;
+      const other = sum[OTHER_ROWS + from]!;
       for (let to = 0; to < HEIGHTS; to++) {
         const part = side.soft[from * HEIGHTS + to]!;
         if (part === 0) continue;
-        for (let d = 0; d < DEPTHS; d++) out[nearAt + to * DEPTHS + d]! += part * near[from * DEPTHS + d]!;
-        out[rowsAt + to]! += part * rows[from]!;
+        for (let d = 0; d < DEPTHS; d++) out[at + NEAR_CELLS + to * DEPTHS + d]! += part * sum[cell + d]!;
+        out[at + OTHER_ROWS + to]! += part * other;
       }
+    }
   }
   spectra.set(key, out);
   return out;

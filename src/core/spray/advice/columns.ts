@@ -1,8 +1,8 @@
-import { CELLS } from '../flight.ts';
+import { CELLS, NEAR_CELLS, OTHER_ROWS, PER_PARCEL } from '../flight.ts';
 import { rayWeights } from '../rays.ts';
 import type { SideTransport, Transport } from '../transport.ts';
 import { DEPTHS, FATES, HEIGHTS, type Release, type SprayCase } from '../types.ts';
-import { byRay, PER_RAY } from '../weights.ts';
+import { byRay } from '../weights.ts';
 
 /**
  * What a litre of one nozzle does, as numbers that add up: on the trees, lost, then on the trees by height. What nozzles spray adds up, so a setting is the
@@ -73,14 +73,14 @@ export class Columns {
     const all = byRay(side, vmdUm, this.c.constants.finePart);
     const out = new Float64Array(side.rays.length * LENGTH);
     for (let j = 0; j < side.rays.length; j++) {
-      const from = j * PER_RAY;
+      const from = j * PER_PARCEL;
       const to = j * LENGTH;
       FATES.forEach((fate, i) => {
         if (TREES.has(fate)) out[to + ON_TREES]! += all[from + i]!;
         if (LOSSES.has(fate)) out[to + LOST]! += all[from + i]!;
       });
-      for (let i = 0; i < CELLS; i++) out[to + BY_HEIGHT + Math.floor(i / DEPTHS)]! += all[from + FATES.length + i]!;
-      for (let i = 0; i < HEIGHTS; i++) out[to + BY_HEIGHT + i]! += all[from + FATES.length + CELLS + i]!;
+      for (let i = 0; i < CELLS; i++) out[to + BY_HEIGHT + Math.floor(i / DEPTHS)]! += all[from + NEAR_CELLS + i]!;
+      for (let i = 0; i < HEIGHTS; i++) out[to + BY_HEIGHT + i]! += all[from + OTHER_ROWS + i]!;
     }
     this.bySpectrum.set(key, out);
     return out;
