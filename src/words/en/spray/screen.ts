@@ -12,7 +12,7 @@ export const sprayScreen = {
   lost: 'Lost from the block',
   atLeast: 'band at least',
   band: 'band',
-  bandMeans: 'Band: every constant run over its plausible range, and never narrower than ±15 points on the trees. Nothing here was validated.',
+  bandMeans: 'Band: every constant run over its plausible range, never narrower than ±15 points on the trees and ±10 on what is lost. Nothing here was validated.',
   fates: {
     near: 'nearest row, near half',
     far: 'nearest row, far half',
