@@ -105,6 +105,6 @@ function mirrored(nozzles: readonly NozzleState[]): boolean | null {
   const carried = (n: NozzleState) => `${n.open}/${n.open ? `${n.table?.id}/${n.size?.id}` : ''}`;
   const sides = { left: new Map<string, string>(), right: new Map<string, string>() };
   for (const n of nozzles) sides[n.position.side].set(place(n), carried(n));
-  if (sides.left.size !== sides.right.size || sides.left.size === 0 || [...sides.left.keys()].some((p) => !sides.right.has(p))) return null;
+  if (sides.left.size !== sides.right.size || [...sides.left.keys()].some((p) => !sides.right.has(p))) return null;
   return [...sides.left].every(([p, c]) => sides.right.get(p) === c);
 }

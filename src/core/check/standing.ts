@@ -8,7 +8,7 @@ export interface Standings {
 }
 
 /**
- * Speed holds while the speed set, the fan gear and the PTO speed stay; output while pressure, PTO speed, sizes and open nozzles stay.
+ * Of one machine with two settings, its nozzles in the same order. Speed holds while the speed set, the fan gear and the PTO speed stay; output while pressure, PTO speed, sizes and open nozzles stay.
  * Where only the count of open nozzles changed and all of them are alike, output is taken over by the count.
  */
 export function standings(tested: SprayerState, now: SprayerState): Standings {
@@ -17,16 +17,12 @@ export function standings(tested: SprayerState, now: SprayerState): Standings {
   const when = (changed: boolean, what: Changed): Changed[] => (changed ? [what] : []);
   const speed = [...when(a.speedKmH !== b.speedKmH, 'setting.speedKmH'), ...when(a.gear !== b.gear, 'setting.gear'), ...when(a.ptoRpm !== b.ptoRpm, 'setting.ptoRpm')];
 
-  const later = new Map(now.nozzles.map((n) => [n.position.id, n]));
-  const both = tested.nozzles.flatMap((n) => {
-    const m = later.get(n.position.id);
-    return m ? [[n, m] as const] : [];
-  });
-  const opened = now.nozzles.length !== tested.nozzles.length || both.length !== now.nozzles.length || both.some(([n, m]) => n.spraying !== m.spraying);
+  const both = tested.nozzles.map((n, i) => [n, now.nozzles[i]!] as const);
+  const opened = both.some(([n, m]) => n.spraying !== m.spraying);
   const resized = both.some(([n, m]) => n.spraying && m.spraying && kind(n) !== kind(m));
   const output = [...when(a.pressureBar !== b.pressureBar, 'setting.pressureBar'), ...when(a.ptoRpm !== b.ptoRpm, 'setting.ptoRpm'), ...when(resized, 'setting.sizes'), ...when(opened, 'setting.nozzles')];
   const kinds = new Set([...tested.nozzles, ...now.nozzles].filter((n) => n.spraying).map(kind));
-  const byCount = output.length === 1 && output[0] === 'setting.nozzles' && kinds.size === 1 && now.nozzles.some((n) => n.spraying);
+  const byCount = output[0] === 'setting.nozzles' && kinds.size === 1 && now.nozzles.some((n) => n.spraying);
 
   return {
     speed: { stands: speed.length > 0 ? 'stale' : 'holds', changed: speed },

@@ -36,6 +36,15 @@ describe('a test belongs to the setting that it was made with', () => {
     const state = checked([{ ...right, setting: setting({ nozzles: [...shut('L8')] }) }], { setting: { nozzles: [{ position: 'L8', open: false, size: '04' }] } });
     expect(state.rounds[0]!.outputStanding.stands).toBe('holds');
   });
+  test('a nozzle that was opened with another size is another open nozzle, and no longer alike', () => {
+    const state = checked([{ ...right, setting: setting({ nozzles: [...shut('L8')] }) }], { setting: { nozzles: [{ position: 'L8', size: '02' }] } });
+    expect(state.rounds[0]!.outputStanding).toEqual({ stands: 'stale', changed: ['setting.nozzles'] });
+  });
+  test('what a nozzle carries that is shut both times does not make them unlike', () => {
+    const odd = { position: 'L8', open: false, size: '04' };
+    const state = checked([{ ...right, setting: setting({ nozzles: [odd] }) }], { setting: { nozzles: [odd, ...shut('R8')] } });
+    expect(state.rounds[0]!.outputStanding).toEqual({ stands: 'scaled', changed: ['setting.nozzles'] });
+  });
   test('fewer open, all alike: by the count, and said to be so', () => {
     const { output, state } = standingOf({ nozzles: shut('L8', 'R8') });
     expect(output.stands).toBe('scaled');
