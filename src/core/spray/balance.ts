@@ -9,23 +9,30 @@ export function balance(c: SprayCase, { field, sides }: Transport): SprayBalance
   const total = c.nozzles.reduce((q, n) => q + n.flowLPerMin, 0);
   const perNozzle: NozzleBalance[] = [];
   const sum = new Float64Array(PER_PARCEL);
-  for (const side of sides)
+  for (const side of sides) {
+    // Nozzles of one spectrum together, ray by ray.
+    const spectra = new Map<Float64Array, Float64Array>();
     for (const n of c.nozzles) {
       if (n.side !== side.side) continue;
       const rays = rayWeights(c, side.rays, n);
       const ends = byRay(side, n.vmdUm, c.constants.finePart);
+      const all = spectra.get(ends) ?? new Float64Array(rays.length);
+      spectra.set(ends, all);
       const own = new Float64Array(FATES.length);
       const part = total > 0 ? n.flowLPerMin / total : 0;
-      for (let j = 0; j < rays.length; j++) {
+      for (let j = 0, at = 0; j < rays.length; j++, at += PER_PARCEL) {
         const w = rays[j]!;
-        // Far off: less than any share that is ever shown.
-        if (w < 1e-9) continue;
-        const at = j * PER_PARCEL;
+        all[j]! += part * w;
         for (let f = 0; f < FATES.length; f++) own[f]! += w * ends[at + f]!;
-        for (let i = 0; i < PER_PARCEL; i++) sum[i]! += part * w * ends[at + i]!;
       }
       perNozzle.push({ position: n.position, shares: named(own) });
     }
+    for (const [ends, all] of spectra)
+      for (let j = 0, at = 0; j < all.length; j++, at += PER_PARCEL) {
+        const w = all[j]!;
+        for (let i = 0; i < PER_PARCEL; i++) sum[i]! += w * ends[at + i]!;
+      }
+  }
   const shares = sum.subarray(0, NEAR_CELLS);
   const near = sum.subarray(NEAR_CELLS, OTHER_ROWS);
   const rows = sum.subarray(OTHER_ROWS);

@@ -35,10 +35,10 @@ export const lifetimeS = (d: number, deltaTK: number): number => (d * d) / (SHRI
 /** Impaction efficiency (St/(St + β))²: Petroff et al. 2009 (leaves), 2008 (twigs). St with the drag-corrected relaxation time and the element's size. */
 export const impaction = (st: number, beta: number): number => (st / (st + beta)) ** 2;
 
-/** Drag factor and ventilation over √Re, tabulated: they are asked for at every step. */
+/** One over the drag factor, and ventilation, over √Re, tabulated: they are asked for at every step. */
 const PER_ROOT = 32;
 const ENTRIES = 70 * PER_ROOT;
-export const DRAG_TABLE = Float64Array.from({ length: ENTRIES }, (_, i) => dragFactor((i / PER_ROOT) ** 2));
+export const EASE_TABLE = Float64Array.from({ length: ENTRIES }, (_, i) => 1 / dragFactor((i / PER_ROOT) ** 2));
 export const VENTILATION_TABLE = Float64Array.from({ length: ENTRIES }, (_, i) => ventilation((i / PER_ROOT) ** 2));
 /** Place of a Reynolds number in the table; beyond its end the last entry stands. */
 export const tableIndex = (re: number): number => {

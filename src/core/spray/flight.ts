@@ -1,6 +1,6 @@
 import { JET_STEP_M, type JetPath } from '../air/jet.ts';
 import type { WindProfile } from '../air/wind.ts';
-import { DRAG_TABLE, GRAVITY, PER_SPEED, RELAX, SHRINK_M2_PER_S_K, tableIndex, VENTILATION_TABLE } from './drop.ts';
+import { EASE_TABLE, GRAVITY, PER_SPEED, RELAX, SHRINK_M2_PER_S_K, tableIndex, VENTILATION_TABLE } from './drop.ts';
 import type { CanopyField } from './field.ts';
 import type { Ray } from './rays.ts';
 import { DEPTHS, FATES, HEIGHTS, type SprayConstants } from './types.ts';
@@ -14,6 +14,7 @@ export const PER_PARCEL = OTHER_ROWS + HEIGHTS;
 
 const [NEAR, FAR, ROWS, GROUND_IN, GROUND_OUT, OVER, THROUGH, DRIED] = FATES.map((_, i) => i) as [number, number, number, number, number, number, number, number];
 
+const PER_STEP = 1 / JET_STEP_M;
 const MOST_STEPS = 1500;
 const MOST_SECONDS = 20;
 const MOST_X_M = 60;
@@ -21,12 +22,12 @@ const MOST_Z_M = 20;
 /** What is left of a parcel when following it further is not worth while. */
 const TRACE = 1e-4;
 /** Steps: in and near leaf, in the alley, above and beyond, and there once the jet has ended. m; the longest in s. */
-const NEAR_M = 0.1;
+const NEAR_M = 0.15;
 const ALLEY_M = 0.25;
-const FREE_M = 0.3;
-const STILL_M = 0.8;
+const FREE_M = 0.4;
+const STILL_M = 1;
 const LONGEST_S = 0.4;
-const LONGEST_STILL_S = 0.8;
+const LONGEST_STILL_S = 1;
 const EDGE_M = 0.02;
 
 /*
@@ -108,15 +109,42 @@ export class Flight {
     // Where it lands, m, and what of it is still in the air when the time is up.
     let landsAt = 0;
     let aloft = 1;
+    const perR = 1 / R;
+    const { above, below } = ray;
+    // The segment of the path in hand, node k and its way to the next.
+    let seg = -1;
+    let x0 = 0, z0 = 0, ex0 = 0, ez0 = 0, x1 = 0, z1 = 0, ex1 = 0, ez1 = 0;
+    let jx0 = 0, jz0 = 0, djx = 0, djz = 0, g0 = 1, dg = 0, b0 = 0;
 
     for (let n = 0; n < MOST_STEPS; n++) {
       // Where it is: in which row's reach, how near to leaf, and whether its jet has ended.
-      const index = Math.floor(x / R);
-      const dx = x - index * R - R / 2;
+      const dx = x - Math.floor(x * perR) * R - R / 2;
       const adx = dx < 0 ? -dx : dx;
       const inBlock = x < edgeX && x > -edgeX;
-      while (k < last && (x - px[k + 1]!) * pex[k + 1]! + (z - pz[k + 1]!) * pez[k + 1]! > 0) k++;
-      while (k > 0 && (x - px[k]!) * pex[k]! + (z - pz[k]!) * pez[k]! < 0) k--;
+      for (;;) {
+        if (seg !== k) {
+          seg = k;
+          const next = k < last ? k + 1 : k;
+          x0 = px[k]!;
+          z0 = pz[k]!;
+          ex0 = pex[k]!;
+          ez0 = pez[k]!;
+          x1 = px[next]!;
+          z1 = pz[next]!;
+          ex1 = pex[next]!;
+          ez1 = pez[next]!;
+          jx0 = pux[k]!;
+          jz0 = puz[k]!;
+          djx = pux[next]! - jx0;
+          djz = puz[next]! - jz0;
+          g0 = pg[k]!;
+          dg = pg[next]! - g0;
+          b0 = pb[k]!;
+        }
+        if (k < last && (x - x1) * ex1 + (z - z1) * ez1 > 0) k++;
+        else if (k > 0 && (x - x0) * ex0 + (z - z0) * ez0 < 0) k--;
+        else break;
+      }
       const ended = k >= last;
       let step: number;
       if (inBlock && adx < reachM + 0.1 && z < topM + 0.1 && z > skirtM - 0.1) step = nearStep;
@@ -135,15 +163,15 @@ export class Flight {
       let ax = uw;
       let az = 0;
       if (!ended) {
-        const rx = x - px[k]!;
-        const rz = z - pz[k]!;
-        let f = (rx * pex[k]! + rz * pez[k]!) / JET_STEP_M;
+        const rx = x - x0;
+        const rz = z - z0;
+        let f = (rx * ex0 + rz * ez0) * PER_STEP;
         if (f < 0) f = 0;
         else if (f > 1) f = 1;
-        let jx = pux[k]! + f * (pux[k + 1]! - pux[k]!) - uw;
-        let jz = puz[k]! + f * (puz[k + 1]! - puz[k]!);
-        const off = rz * pex[k]! - rx * pez[k]!;
-        const g = pg[k]! + f * (pg[k + 1]! - pg[k]!);
+        let jx = jx0 + f * djx - uw;
+        let jz = jz0 + f * djz;
+        const off = rz * ex0 - rx * ez0;
+        const g = g0 + f * dg;
         let beyond: number;
         if (radial) {
           let turn = off / g;
@@ -152,13 +180,13 @@ export class Flight {
           const turned = jx - turn * jz;
           jz += turn * jx;
           jx = turned;
-          beyond = off > 0 ? off - ray.above * g : -off - ray.below * g;
+          beyond = off > 0 ? off - above * g : -off - below * g;
           // A ray outside the curtain is beyond its edge wherever it goes.
-          if (ray.above < 0) beyond = off - ray.above * g;
-          else if (ray.below < 0) beyond = -off - ray.below * g;
-        } else beyond = off > 0 ? off - ray.above : -off - ray.below;
+          if (above < 0) beyond = off - above * g;
+          else if (below < 0) beyond = -off - below * g;
+        } else beyond = off > 0 ? off - above : -off - below;
         if (beyond > 0) {
-          const r = beyond / (pb[k]! + EDGE_M);
+          const r = beyond / (b0 + EDGE_M);
           const fade = r > 6 ? 0 : Math.exp(-Math.LN2 * r * r);
           jx *= fade;
           jz *= fade;
@@ -172,7 +200,7 @@ export class Flight {
       const sz = vz - az;
       const re = PER_SPEED * d * Math.sqrt(sx * sx + sz * sz);
       const ri = tableIndex(re);
-      const tau = (RELAX * d2) / DRAG_TABLE[ri]!;
+      const tau = RELAX * d2 * EASE_TABLE[ri]!;
       const y = dt / tau;
       const decay = y > 40 ? 0 : 1 / (1 + y * (1 + y * (1 / 2 + y * (1 / 6 + y / 24))));
       const nx = ax + sx * decay;
@@ -197,12 +225,12 @@ export class Flight {
         }
         d = Math.sqrt(d2);
       }
-      if (passedOver < 0 && fromX < R / 2 && x >= R / 2) passedOver = z > topM ? 1 : 0;
+      if (passedOver < 0 && fromX < R / 2 && x >= R / 2) passedOver = fromZ + ((z - fromZ) * (R / 2 - fromX)) / (x - fromX) > topM ? 1 : 0;
 
       // Leaf and wood at the height of the step's middle, over the part of the step that lies within the outline.
       let caughtIn = false;
       if (hz > skirtM && hz < topM && hx < edgeX && hx > -edgeX) {
-        const r = Math.floor(hx / R);
+        const r = Math.floor(hx * perR);
         const cx = hx - r * R - R / 2;
         const h = half[(hz / stepM) | 0]!;
         // Never nothing: a drop may fall straight down.

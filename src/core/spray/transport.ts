@@ -38,7 +38,7 @@ export function transport(c: SprayCase, spare: Transport | null = null): Transpo
 }
 
 /** The air of one side alone: its jets and its wind. */
-export function sideAir(c: SprayCase, field: CanopyField, index: number) {
+export function sideAir(c: SprayCase, field: CanopyField, index: number, spare: readonly JetPath[] = []) {
   const air = c.air[index]!;
   const along = air.side === 'right' ? 1 : -1;
   const k = c.constants;
@@ -47,10 +47,15 @@ export function sideAir(c: SprayCase, field: CanopyField, index: number) {
   const edge = k.rows * field.rowSpacingM;
   // Gaps let the air through as well.
   const density = (x: number, z: number) => (Math.abs(x) > edge ? 0 : field.filled * densityAt(field, fromTrunk(field, x), z));
+  const used = [...new Set(spare)];
   const known = new Map<JetStart, JetPath>();
   const paths = rays.map(({ jet }) => {
-    const path = known.get(jet) ?? jetPath(emptyPath(jet.kind), jet, wind, density, k);
-    known.set(jet, path);
+    let path = known.get(jet);
+    if (!path) {
+      const old = used[known.size];
+      path = jetPath(old?.kind === jet.kind ? old : emptyPath(jet.kind), jet, wind, density, k);
+      known.set(jet, path);
+    }
     return path;
   });
   return { side: air.side, along, rays, paths, wind } as const;
@@ -59,7 +64,7 @@ export function sideAir(c: SprayCase, field: CanopyField, index: number) {
 const flight = new Flight();
 
 function sideTransport(c: SprayCase, field: CanopyField, index: number, spare: SideTransport | undefined): SideTransport {
-  const air = sideAir(c, field, index);
+  const air = sideAir(c, field, index, spare?.paths);
   const length = air.rays.length * SIZE_GRID_UM.length * PER_PARCEL;
   const ends = spare?.ends.length === length ? spare.ends.fill(0) : new Float64Array(length);
   flight.prepare(field, air.wind, c.constants);

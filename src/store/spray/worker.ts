@@ -11,10 +11,12 @@ const scope = globalThis as unknown as { onmessage: ((event: MessageEvent<Task>)
 /** Which flights a case needs: nozzles, their flow and their drops only weigh them. */
 const keyOf = ({ nozzles: _, volumeLPerHa: _v, ladRange: _l, stated: _s, ...flies }: SprayCase): string => JSON.stringify(flies);
 let held: { readonly key: string; readonly transport: Transport } | null = null;
+/** What a band in the making still weighs by: its lists are not used again before it is done. */
+let lent: Transport | null = null;
 
 function flown(c: SprayCase): Transport {
   const key = keyOf(c);
-  if (held?.key !== key) held = { key, transport: transport(c) };
+  if (held?.key !== key) held = { key, transport: transport(c, held && held.transport !== lent ? held.transport : null) };
   return held.transport;
 }
 
@@ -59,10 +61,14 @@ let wanted = 0;
 async function workOutBand(number: number, { case: c }: Asked['band']): Promise<void> {
   wanted = number;
   const t = flown(c);
+  lent = t;
   const steps = bandSteps(c, { transport: t, balance: balance(c, t) });
   for (;;) {
     const { done, value } = steps.next();
-    if (done) return scope.postMessage({ kind: 'band', number, given: { band: value } });
+    if (done) {
+      if (lent === t) lent = null;
+      return scope.postMessage({ kind: 'band', number, given: { band: value } });
+    }
     scope.postMessage({ kind: 'progress', number, done: value });
     await breath();
     if (wanted !== number) return;
