@@ -67,8 +67,7 @@ export function fittingProblem(document: Document, result: Result): FittingProbl
   const { machine, setting, sprayer, canopy, pass } = result;
   const open = sprayer.nozzles.filter((n) => n.spraying);
   if (open.length === 0) return refused('no-nozzle-open', 'setting.nozzles', {});
-  const lost = open.find((n) => !n.table || !n.size);
-  if (lost) return isRefused(lost.flow) ? lost.flow : refused('unknown-nozzle', `machine.${lost.position.id}`, { table: lost.position.table, size: lost.position.size });
+  for (const n of open) if (isRefused(n.flow)) return n.flow;
   if (canopy.outline.length === 0) return refused('no-outline', 'canopy', {});
 
   const target = wish.targetLPerHa ?? result.water.wanted;
