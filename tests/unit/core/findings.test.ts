@@ -127,6 +127,93 @@ describe.each(ROWS.map((r, i) => [`${r.code} ${i}`, r] as const))('%s', (_, row)
   }));
 });
 
+/** Field that each finding leads to, none where it is about no single one, and the works that it rests on. Those of a strategy or of a day have the works of these. */
+const LEADS: Readonly<Record<string, readonly [field: string | undefined, ...works: string[]]>> = {
+  'skirt-above-top': ['canopy.skirtM'],
+  'canopy-closes-alley': ['canopy.widthM'],
+  'machine-wider-than-alley': ['rowSpacingM'],
+  'tallest-below-mean': ['canopy.tallestTenthM'],
+  'tallest-sets-top': ['canopy.tallestTenthM', 'lwk-nrw'],
+  'looks-like-feet': ['canopy.heightM'],
+  'profile-differs': ['canopy.profile'],
+  'gaps-likely': ['canopy.filledFraction', 'canada-trv'],
+  'no-nozzle-open': ['setting.nozzles'],
+  'nozzle-in-canopy': ['rowSpacingM'],
+  'nozzle-too-near': ['rowSpacingM', 'comite-citricos-2024'],
+  'over-top-turn': ['setting.nozzles', 'duga-2015'],
+  'under-skirt-turn': ['setting.nozzles', 'duga-2015'],
+  'over-top-shut': ['setting.nozzles', 'lwk-nrw'],
+  'under-skirt-shut': ['setting.nozzles', 'lwk-nrw'],
+  'turn-gains': ['setting.nozzles', 'duga-2015'],
+  'shut-in-leaf': ['setting.nozzles'],
+  'well-aimed': [undefined, 'geometry'],
+  'sides-differ': ['setting.nozzles', 'habit'],
+  'nozzle-unknown': ['setting.nozzles'],
+  'pressure-outside-machine': ['setting.pressureBar'],
+  'pressure-outside-nozzle': ['setting.pressureBar'],
+  'speed-outside-machine': ['setting.speedKmH'],
+  'no-wanted-water': ['ownWaterLPerHa'],
+  'volume-below-wanted': [undefined, 'ozkan-2021', 'texas-worksheet'],
+  'volume-above-wanted': [undefined, 'ozkan-2021', 'texas-worksheet'],
+  'volume-on-target': [undefined, 'ozkan-2021'],
+  'far-face-under-dosed': ['pattern', 'habit'],
+  'early-rate': [undefined, 'rutgers-1998', 'sutton-unrath-1988'],
+  'label-minimum-water-acts': [undefined, 'waac-concentration'],
+  'label-maximum-water-acts': [undefined],
+  'no-label': ['label'],
+  'below-label-water': ['setting', 'waac-concentration'],
+  'above-label-water': ['setting'],
+  'too-concentrated': ['setting', 'waac-concentration'],
+  'beyond-run-off': [undefined, 'furness-thompson'],
+  'no-dose': ['strategy'],
+  'label-maximum-acts': [undefined],
+  'far-below-label': ['label.floor', 'sutton-unrath-1984'],
+  'concentration-ignored': ['concentration'],
+  'floor-acts': ['label.floor', 'sutton-unrath-1984'],
+  'not-above-label': [undefined],
+  'droplets-too-fine': ['label.finestClass'],
+  'gear-unknown': ['setting.gear'],
+  'air-short': ['setting.gear', 'landers-air', 'ucce-airblast'],
+  'air-too-much': ['setting.gear', 'landers-air', 'ucce-airblast'],
+  'air-matched': [undefined, 'landers-air', 'ucce-airblast'],
+  'pto-outside-machine': ['setting.ptoRpm'],
+  'no-weather': ['day'],
+  'inversion-risk': ['day', 'grdc-10'],
+  'weather-inside': ['day', 'bom-delta-t', 'waikato-plan']
+};
+test.each(Object.entries(LEADS))('%s leads to its field and names its works', (code, [field, ...works]) => {
+  const row = ROWS.find((r) => r.code === code)!;
+  const f = of(row.when, code)!;
+  expect([f.path, f.sources]).toEqual([field, works]);
+});
+test('the works of a strategy are named with what it says', () => {
+  const of = (parts: Parts, code: string) => result(parts).findings.find((f) => f.code === code)!;
+  for (const code of ['label-dose-kept', 'dose-follows-canopy']) {
+    const parts: Parts = { label: code === 'label-dose-kept' ? {} : { adaptation: 'required' } };
+    expect(of(parts, code).sources, code).toEqual(['walklate-2003', 'sutton-unrath-1984']);
+  }
+  const day = result({ day: { windMPerS: 4, temperatureC: 26 } }).findings;
+  expect(day.filter((f) => /above/.test(f.code)).map((f) => [f.code, f.path, f.sources])).toEqual([['temperature-above', 'day', ['tuebingen-2023']], ['wind-above', 'day', ['waikato-plan']]]);
+});
+test('shut in leaf is told where three quarters of its spray would meet it, of those that are shut', () => {
+  const shutIn = (parts: Parts) => of(parts, 'shut-in-leaf')?.parameters['nozzles'];
+  // With the allowance above the top a nozzle may count as in leaf though little of its spray is.
+  const low: Parts = { canopy: { heightM: 2.2 }, machine: { nozzles: arcNozzles({ coneAngleDeg: 20 }) }, assumptions: { 'aim.overshoot': 1.5 } };
+  const all = result({ ...low, setting: { nozzles: onlyOpen('L3', 'R3') } });
+  const told = shutIn({ ...low, setting: { nozzles: onlyOpen('L3', 'R3') } }) as string[];
+  const leafy = all.sprayer.nozzles.filter((n) => !n.open && n.would === 'in-leaf');
+  const share = (id: string) => (all.sprayer.nozzles.find((n) => n.position.id === id)!.shares.inLeaf as { value: number }).value;
+  expect(leafy.some((n) => share(n.position.id) < 0.75)).toBe(true);
+  expect(told.every((id) => share(id) >= 0.75 && id !== 'L3' && id !== 'R3')).toBe(true);
+});
+test('sides differ by a tenth of the larger one', () => {
+  // Eight against seven are an eighth less, ten against nine of one size a tenth.
+  const differs = (parts: Parts) => of(parts, 'sides-differ') !== undefined;
+  expect(differs({ setting: { nozzles: shut('L8') } })).toBe(true);
+  const ten = (side: 'left' | 'right') => Array.from({ length: 10 }, (_, i) => ({ ...arcNozzles()[side === 'left' ? 3 : 11]!, id: `${side[0]}${i}` }));
+  expect(differs({ machine: { nozzles: [...ten('left'), ...ten('right')] }, setting: { nozzles: shut('l9') } })).toBe(false);
+});
+
 describe('turns are told apart by their angle', () => {
   test('nozzles that want the same turn stand together, up and down never mixed', () => {
     const all = result({ canopy: { heightM: 2, skirtM: 0.9 }, machine: narrow }).findings.filter((f) => f.code.endsWith('-turn') || f.code === 'turn-gains');
