@@ -1,22 +1,15 @@
 import * as F from '#core/canopy/formulas.ts';
-import type { CanopyState } from '#core/canopy/canopy.ts';
-import { outlineOf, sectionArea } from '#core/canopy/outline.ts';
 import { STRATEGIES } from '#core/dose/strategies.ts';
 import type { Strategy } from '#core/dose/strategy.ts';
-import { FT2_PER_ACRE_M2_PER_HA, FT3_PER_ACRE_M3_PER_HA, GAL_PER_1000FT3_L_PER_M3, GAL_PER_ACRE_L_PER_HA } from '#core/quantity/constants.ts';
-import { ASSUMPTIONS } from '#core/setting/assumptions.ts';
-import type { Formula } from '#core/working/answer.ts';
+import { GAL_PER_1000FT3_L_PER_M3 } from '#core/quantity/constants.ts';
 import type { CanopyBatch } from '#job/csv/batch.ts';
 import type { Quantity } from '#job/csv/columns.ts';
+import { constantsOf, FACES, FILL, FULL_LEAF, HEADER, MULTIPLIER, OUTPUTS, US_DENSITY, type Output } from './plan.ts';
+
+export { HEADER };
 
 /** Figures of one canopy by the symbols of the formulas; one object is filled again and again. */
 type Symbols = Record<string, number>;
-
-const assumed = (id: string): number => ASSUMPTIONS.get(id)!.value;
-/** A table tells no stage, density class or outline: full leaf, medium and the default outline stand, as for a document that is silent. */
-const SILENT = { bbch: undefined, densityClass: 'medium' } as unknown as CanopyState;
-const unit = { heightM: 1, widthM: 1 };
-const FILL = sectionArea(outlineOf(unit));
 
 /** A strategy with its own constants under its symbols, ready to be given canopies. */
 interface Prepared {
@@ -30,7 +23,7 @@ const CANOPY = ['H', 'Hs', 'h', 'W', 'R', 'f', 'n', 's', 'A', 'TRVg', 'TRVc', 'T
 
 function prepare(): readonly Prepared[] {
   const strategies = [...STRATEGIES.values()];
-  const constants = strategies.map((s) => ({ ...s.constants, ...s.choose?.(SILENT) }));
+  const constants = strategies.map(constantsOf);
   const names = new Set(constants.flatMap(Object.keys));
   return strategies.map((strategy, i) => {
     // All alike in shape and order, so that the formulas stay fast.
@@ -54,13 +47,13 @@ function fill(v: Symbols, b: Canopies, i: number): void {
   v.W = b.canopyWidthM[i]!;
   v.R = b.rowSpacingM[i]!;
   v.f = b.filledFraction[i]!;
-  v.n = 2;
+  v.n = FACES;
   v.s = FILL;
   const k = b.usDensityGalPer1000Ft3[i]!;
-  v.k = k === k ? k * GAL_PER_1000FT3_L_PER_M3 : US_DENSITY;
+  v.k = k === k ? k * GAL_PER_1000FT3_L_PER_M3 : DENSITY;
   const lad = b.ladM2PerM3[i]!;
-  v.LAD = lad === lad ? lad : FULL_LEAF;
-  v.m = MULTIPLIER;
+  v.LAD = lad === lad ? lad : LEAF;
+  v.m = CLASS;
   v.h = F.CROWN_HEIGHT.compute(v as Record<'H' | 'Hs', number>);
   v.TRVg = F.TRV_GROUND.compute(v as never);
   v.TRVc = F.TRV_CROWN.compute(v as never);
@@ -71,9 +64,9 @@ function fill(v: Symbols, b: Canopies, i: number): void {
   v.UCR = F.CANOPY_ROWS.compute(v as never);
   v.LAI = F.LEAF_AREA_INDEX.compute(v as never);
 }
-const US_DENSITY = assumed('canopy.us-density');
-const FULL_LEAF = assumed('canopy.full-leaf-density');
-const MULTIPLIER = assumed('canopy.multiplier-medium');
+const DENSITY = US_DENSITY.value;
+const LEAF = FULL_LEAF.value;
+const CLASS = MULTIPLIER.value;
 
 /** Hands one canopy figure over: a fixed property each, which is many times faster than one by name. */
 const HAND_OVER: Readonly<Record<string, (to: Symbols, v: Symbols) => void>> = {
@@ -94,53 +87,26 @@ const HAND_OVER: Readonly<Record<string, (to: Symbols, v: Symbols) => void>> = {
   m: (to, v) => (to.m = v.m!)
 };
 
-interface Output {
-  readonly name: string;
+/** An output, ready to be computed. */
+interface Column {
   /** Strategy whose symbols it is computed from; the bare canopy where there is none. */
-  readonly from?: Prepared;
+  readonly from: Prepared | undefined;
   readonly value: (v: Symbols) => number;
 }
 
 const PREPARED = prepare();
-const of = (id: string): Prepared => PREPARED.find((p) => p.strategy.id === id)!;
-const computed = (formula: Formula, factor = 1) => (factor === 1 ? (v: Symbols) => formula.compute(v) : (v: Symbols) => formula.compute(v) * factor);
+const COLUMNS = OUTPUTS.map((o): Column => ({ from: PREPARED.find((p) => p.strategy === o.strategy), value: computed(o) }));
 
-function outputs(): readonly Output[] {
-  const us = of('us-row-volume');
-  const swiss = of('swiss-affine');
-  const first: Output[] = [
-    { name: 'trv_ground_m3_per_ha', value: (v) => v.TRVg! },
-    { name: 'trv_ground_ft3_per_ac', value: (v) => v.TRVg! / FT3_PER_ACRE_M3_PER_HA },
-    { name: 'trv_crown_m3_per_ha', value: (v) => v.TRVc! },
-    { name: 'lwa_m2_per_ha', value: (v) => v.LWA! },
-    { name: 'lwa_ft2_per_ac', value: (v) => v.LWA! / FT2_PER_ACRE_M2_PER_HA },
-    { name: 'row_length_m_per_ha', value: (v) => v.RL! },
-    { name: 'ucr_per_ha', value: (v) => v.UCR! },
-    { name: 'us_trv_water_l_per_ha', from: us, value: computed(us.strategy.water!) },
-    { name: 'us_trv_water_gal_per_ac', from: us, value: (v) => us.strategy.water!.compute(v) / GAL_PER_ACRE_L_PER_HA },
-    { name: 'swiss_dose_percent', from: swiss, value: computed(swiss.strategy.index, 100) },
-    { name: 'swiss_water_l_per_ha', from: swiss, value: computed(swiss.strategy.water!) }
-  ];
-  // Then what each other strategy says, in the order of the strategy table: its water, or its dose index where it names no water.
-  const rest = PREPARED.flatMap((from): Output[] => {
-    const { strategy } = from;
-    const name = strategy.id.replaceAll('-', '_');
-    if (strategy === us.strategy || strategy === swiss.strategy || strategy.descriptor === null) return [];
-    return strategy.water
-      ? [{ name: `${name}_water_l_per_ha`, from, value: computed(strategy.water) }]
-      : [{ name: `${name}_dose_index`, from, value: computed(strategy.index) }];
-  });
-  return [...first, ...rest];
+function computed({ formula, times, per }: Output): (v: Symbols) => number {
+  if (times !== undefined) return (v) => formula.compute(v) * times;
+  return per === undefined ? (v) => formula.compute(v) : (v) => formula.compute(v) / per;
 }
 
-const OUTPUTS = outputs();
-export const HEADER = ['block', ...OUTPUTS.map((o) => o.name)].join(',');
-
 /** Strategies that some column asks. */
-const USED = PREPARED.filter((p) => OUTPUTS.some((o) => o.from === p));
+const USED = PREPARED.filter((p) => COLUMNS.some((c) => c.from === p));
 
 /** Room for one line: a name as long as the reader lets it be, and every number at its longest. */
-const LONGEST_LINE = 1024 + 26 * OUTPUTS.length;
+const LONGEST_LINE = 1024 + 26 * COLUMNS.length;
 const NEWLINE = 10;
 const COMMA = 44;
 
@@ -148,7 +114,7 @@ const COMMA = 44;
 export class Lines {
   private length = 0;
   /** A plain list: the language writes one as JSON in three quarters of the time of joining it, every number in the same shortest form. */
-  private readonly row: number[] = OUTPUTS.map(() => 0.5);
+  private readonly row: number[] = COLUMNS.map(() => 0.5);
   private readonly canopy: Symbols = Object.fromEntries(CANOPY.map((name) => [name, 0.5]));
 
   private bytes: Buffer<ArrayBuffer>;
@@ -163,8 +129,8 @@ export class Lines {
     for (let i = 0; i < batch.count; i++) {
       fill(canopy, batch, i);
       for (const { symbols, take } of USED) for (const hand of take) hand(symbols, canopy);
-      for (let o = 0; o < OUTPUTS.length; o++) {
-        const { from, value } = OUTPUTS[o]!;
+      for (let o = 0; o < COLUMNS.length; o++) {
+        const { from, value } = COLUMNS[o]!;
         row[o] = value(from ? from.symbols : canopy);
       }
       if (this.length + LONGEST_LINE > this.bytes.length) this.grow();

@@ -1,0 +1,80 @@
+import * as F from '#core/canopy/formulas.ts';
+import type { CanopyState } from '#core/canopy/canopy.ts';
+import { outlineOf, sectionArea } from '#core/canopy/outline.ts';
+import { STRATEGIES } from '#core/dose/strategies.ts';
+import type { Strategy } from '#core/dose/strategy.ts';
+import { FT2_PER_ACRE_M2_PER_HA, FT3_PER_ACRE_M3_PER_HA, GAL_PER_ACRE_L_PER_HA } from '#core/quantity/constants.ts';
+import { ASSUMPTIONS } from '#core/setting/assumptions.ts';
+import type { Formula } from '#core/working/answer.ts';
+import type { Assumption } from '#core/working/assumption.ts';
+
+/** What the table says, apart from how: the same plan is computed line by line and written as a statement for a database. */
+
+/** Formulas of the canopy figures, each behind those that it needs. */
+export const FIGURES_OF_CANOPY: readonly Formula[] = [
+  F.CROWN_HEIGHT,
+  F.TRV_GROUND,
+  F.TRV_CROWN,
+  F.SECTION_AREA,
+  F.TRV_OUTLINE,
+  F.LEAF_WALL,
+  F.ROW_LENGTH,
+  F.CANOPY_ROWS,
+  F.LEAF_AREA_INDEX
+];
+
+const assumption = (id: string): Assumption => ASSUMPTIONS.get(id)!;
+/** Stand where a line tells nothing else: density, L/m³, and leaf area density, m²/m³. */
+export const US_DENSITY = assumption('canopy.us-density');
+export const FULL_LEAF = assumption('canopy.full-leaf-density');
+/** A table tells no stage, density class or outline: full leaf, medium and the default outline stand, as for a document that is silent. */
+export const MULTIPLIER = assumption('canopy.multiplier-medium');
+/** Both faces are treated. */
+export const FACES = 2;
+/** Share of the box that the section of the default outline fills. */
+export const FILL = sectionArea(outlineOf({ heightM: 1, widthM: 1 }));
+
+const SILENT = { bbch: undefined, densityClass: 'medium' } as unknown as CanopyState;
+/** A strategy's own constants by symbol, chosen for a canopy that tells nothing of itself. */
+export const constantsOf = (s: Strategy): Readonly<Record<string, Assumption>> => ({ ...s.constants, ...s.choose?.(SILENT) });
+
+/** A column of figures: `formula` over the symbols of the strategy, or of the bare canopy where there is none; × `times` ÷ `per`. */
+export interface Output {
+  readonly name: string;
+  readonly formula: Formula;
+  readonly strategy?: Strategy;
+  readonly times?: number;
+  /** What one of the column's unit is in the formula's. */
+  readonly per?: number;
+}
+
+function outputs(): readonly Output[] {
+  const us = STRATEGIES.get('us-row-volume')!;
+  const swiss = STRATEGIES.get('swiss-affine')!;
+  const canopy = (name: string, formula: Formula, per?: number): Output => ({ name, formula, ...(per === undefined ? {} : { per }) });
+  const first: Output[] = [
+    canopy('trv_ground_m3_per_ha', F.TRV_GROUND),
+    canopy('trv_ground_ft3_per_ac', F.TRV_GROUND, FT3_PER_ACRE_M3_PER_HA),
+    canopy('trv_crown_m3_per_ha', F.TRV_CROWN),
+    canopy('lwa_m2_per_ha', F.LEAF_WALL),
+    canopy('lwa_ft2_per_ac', F.LEAF_WALL, FT2_PER_ACRE_M2_PER_HA),
+    canopy('row_length_m_per_ha', F.ROW_LENGTH),
+    canopy('ucr_per_ha', F.CANOPY_ROWS),
+    { name: 'us_trv_water_l_per_ha', strategy: us, formula: us.water! },
+    { name: 'us_trv_water_gal_per_ac', strategy: us, formula: us.water!, per: GAL_PER_ACRE_L_PER_HA },
+    { name: 'swiss_dose_percent', strategy: swiss, formula: swiss.index, times: 100 },
+    { name: 'swiss_water_l_per_ha', strategy: swiss, formula: swiss.water! }
+  ];
+  // Then what each other strategy says, in the order of the strategy table: its water, or its dose index where it names no water.
+  const rest = [...STRATEGIES.values()].flatMap((strategy): Output[] => {
+    const name = strategy.id.replaceAll('-', '_');
+    if (strategy === us || strategy === swiss || strategy.descriptor === null) return [];
+    return strategy.water
+      ? [{ name: `${name}_water_l_per_ha`, strategy, formula: strategy.water }]
+      : [{ name: `${name}_dose_index`, strategy, formula: strategy.index }];
+  });
+  return [...first, ...rest];
+}
+
+export const OUTPUTS = outputs();
+export const HEADER = ['block', ...OUTPUTS.map((o) => o.name)].join(',');
