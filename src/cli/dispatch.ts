@@ -9,7 +9,8 @@ const VERBS: Readonly<Record<string, () => Promise<{ readonly run: Verb }>>> = {
   fit: () => import('./verbs/fit.ts'),
   spray: () => import('./verbs/spray.ts'),
   laser: () => import('./verbs/laser.ts'),
-  table: () => import('./verbs/table.ts')
+  table: () => import('./verbs/table.ts'),
+  sql: () => import('./verbs/sql.ts')
 };
 
 /** Runs the verb that is named first. Whatever the user did is told by the exit code; what throws is a programmer's error. */

@@ -7,7 +7,7 @@ import type { Parameters } from '../problem.ts';
 
 /** Characters of one row; more than any real one, so that a quote left open cannot swallow a file. */
 export const LONGEST_ROW = 16_384;
-const LONGEST_NAME = 200;
+export const LONGEST_NAME = 200;
 const QUOTE = 34;
 const CARRIAGE_RETURN = 13;
 /** What a decoder puts where bytes are no UTF-8. */

@@ -12,6 +12,7 @@ rowtailor VERB ...
   spray FILE    where the spray goes, for each block and rung of a document, with what that rests on
   laser FILE    a canopy from the points of a laser scanner
   table FILE    canopy figures and strategies for a CSV table of blocks
+  sql           the same table as one SQL statement, for a database
 
 rowtailor VERB --help tells more of one verb.
 Exit codes: 0 done, 1 some input refused, 2 wrong usage, 3 unreadable.
@@ -131,6 +132,26 @@ column block as text.
 
 Lines that cannot be used are told on standard error with line, column, value and reason; the others are still written.
 Exit codes: 0 done, 1 some lines refused, 2 wrong usage, 3 unreadable.
+`,
+  sql: `rowtailor sql --dialect duckdb|spark [--from NAME] [--columns NAME,NAME,...]
+
+Prints what \`rowtailor table\` computes as one SQL statement, made from the same formulas, constants and ranges. Run it where the
+canopies are: a file on a laptop, or a table on a cluster. It reads nothing itself.
+
+  --dialect      duckdb or spark
+  --from NAME    the relation with one canopy a row; default canopies. SCHEMA.NAME and CATALOGUE.SCHEMA.NAME too
+  --columns      its columns that are read, as the header of a CSV file for \`rowtailor table\`; a column's suffix is its unit.
+                 Default: every column in metres. Leave out what the relation does not have:
+                 block,row_spacing_ft,tree_height_ft,canopy_width_ft
+  -h, --help     this text
+
+NULL is what was not told, and gets the same default as an empty cell. A row that \`rowtailor table\` would refuse (out of range, no
+number, skirt not below the top, nothing where something must be) is left out, and nobody is told: compare the counts.
+The result has the columns of \`rowtailor table\`, in no order of rows.
+
+Every constant is a line of the statement with its unit, its source and how sure it is, yours to change there. Dose indices are
+before any label rule; the label and local law decide.
+Exit codes: 0 done, 2 wrong usage.
 `
 } as const;
 
@@ -153,6 +174,23 @@ export const cli = {
   why: { missing: 'there is no such file.', folder: 'it is a folder.', denied: 'reading it is not allowed.', tooLarge: (most: number) => `it is larger than ${most / 1e6} MB.`, encoding: 'it is not UTF-8 text.' },
   whyUnwritable: { noFolder: 'there is no such folder.', folder: 'it is a folder.', denied: 'writing there is not allowed.', full: 'there is no room left.' },
   standardOutput: 'Standard output',
+  sql: {
+    noFile: (found: string) => `sql reads no file, but was given "${found}"; name the relation with --from.`,
+    noDialect: (known: readonly string[]) => `Name the database with --dialect: ${known.join(' or ')}.`,
+    badDialect: (dialect: string, known: readonly string[]) => `--dialect is "${dialect}"; it must be ${known.join(' or ')}.`,
+    badFrom: (name: string, parts: number, most: number) => `--from is "${name}"; a name of 1 to ${most} printable characters is needed, or up to ${parts} of them with points between, as survey.canopies.`,
+    ownName: (name: string, own: string) => `--from is "${name}"; the statement's own steps begin with ${own}. Give the relation another name, or put its schema before it.`,
+    badColumns: (reasons: readonly string[]) => `--columns is no header that a table can have. ${reasons.join(' ')}`,
+    head: [
+      'Rowtailor: canopy figures, water and dose index by strategy, one row a canopy. Volumes count the filled fraction.',
+      'Dose indices are before any label rule; the label and local law decide. Works behind the formulas: docs/generated/sources.md.'
+    ],
+    constant: (unit: string, certainty: string, sources: readonly string[]) => `${unit}; ${certainty}; ${sources.join(', ')}`,
+    formula: (symbol: string, expression: string, certainty: string, sources: readonly string[]) => `${symbol} = ${expression}; ${certainty}; ${sources.join(', ')}`,
+    told: (unit: string) => `${unit}; as told, else the default`,
+    faces: '1; both faces of the row are treated',
+    fill: "1; share of the box that a trimmed wall's outline fills; assumed, as for a document without measured widths"
+  },
   refusedIn: (where: string, reasons: readonly string[]) => `${where}: some figures could not be worked out. ${reasons.join(' ')}`,
 
   headings: {
