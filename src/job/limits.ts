@@ -25,6 +25,9 @@ const SE = range(0, 5, 'm');
 const GAUGE = range(0, 100, 'bar');
 const COURSE = range(2, 5000, 'm');
 const TOTAL_FLOW = range(0.01, 1000, 'L/min');
+const TREE_HEIGHT = range(0.2, 20, 'm');
+const TREE_WIDTH = range(0.1, 12, 'm');
+const TREE_SKIRT = range(0, 15, 'm');
 const AMOUNT = range(0.00001, 10_000, '1');
 
 /**
@@ -43,12 +46,14 @@ export const RANGES = {
   },
   pattern: { rows: whole(1, 20), widthM: range(0.5, 60, 'm') },
   rungs: { bbch: whole(0, 99) },
+  survey: { blockTrees: whole(1, 1_000_000) },
+  trees: { heightM: TREE_HEIGHT, skirtM: TREE_SKIRT, widthM: TREE_WIDTH },
   ribbons: { heightM: range(0, 20, 'm') },
   papers: { heightM: range(0, 20, 'm'), coveragePercent: range(0, 100, '%') },
   canopy: {
-    heightM: range(0.2, 20, 'm'),
-    widthM: range(0.1, 12, 'm'),
-    skirtM: range(0, 15, 'm'),
+    heightM: TREE_HEIGHT,
+    widthM: TREE_WIDTH,
+    skirtM: TREE_SKIRT,
     filledFraction: SHARE,
     missingFraction: SHARE,
     tallestTenthM: range(0.2, 25, 'm'),
@@ -157,6 +162,8 @@ export const LENGTHS = {
   partners: [0, 20],
   putIn: [0, 1000],
   profile: [2, 60],
+  /** Trees of a survey. */
+  trees: [0, 1000],
   ribbons: [0, 60],
   papers: [0, 60],
   /** Some years of them; what is kept must still be readable as one file. */

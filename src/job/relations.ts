@@ -1,5 +1,6 @@
 import { ISO_10625 } from '#core/sprayer/iso10625.ts';
 import { KNOWN_ASSUMPTIONS } from './assumptions.ts';
+import { RANGES } from './limits.ts';
 import { nearest } from './nearest.ts';
 import { problem, type Problem } from './problem.ts';
 import { amendmentProblems } from './record/amendments.ts';
@@ -83,6 +84,7 @@ function blockProblems(block: Item, machines: readonly Item[] | undefined, label
     ...duplicates(rungs),
     ...rungs.flatMap((rung) => [
       ...child(rung, 'canopy').flatMap((canopy) => rising(canopy, 'profile', 'heightM')),
+      ...child(rung, 'survey').flatMap((survey) => items(survey, 'trees').flatMap((tree) => [...rising(tree, 'profile', 'heightM'), ...widthProblems(tree)])),
       // Without its machine nothing can be said about a setting.
       ...(machine ? [...child(rung, 'setting'), ...child(rung, 'saved')].flatMap((s) => settingProblems(s, machine, sizes)) : []),
       ...child(rung, 'check').flatMap((check) => checkProblems(check, machine, sizes)),
@@ -93,6 +95,13 @@ function blockProblems(block: Item, machines: readonly Item[] | undefined, label
       })
     ])
   ];
+}
+
+/** A tree has a width: its own, or one of its profile. */
+function widthProblems(tree: Item): Problem[] {
+  const { least, most, unit } = RANGES.trees.widthM;
+  const told = tree.raw['widthM'] !== undefined || items(tree, 'profile').some((p) => typeof p.raw['widthM'] !== 'number' || p.raw['widthM'] >= least);
+  return told ? [] : [problem([...tree.steps, 'widthM'], 'missing', undefined, { wanted: 'number', least, most, unit })];
 }
 
 function settingProblems(setting: Item, machine: Item, sizes: Sizes): Problem[] {

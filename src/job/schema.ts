@@ -59,6 +59,24 @@ const canopy = z.strictObject({
   )
 });
 
+const TREE = numbers(RANGES.trees);
+const survey = z.strictObject({
+  trees: list(
+    z.strictObject({
+      tree: maybe(name),
+      row: maybe(name),
+      variety: maybe(name),
+      heightM: TREE.heightM,
+      skirtM: maybe(TREE.skirtM),
+      widthM: maybe(TREE.widthM),
+      profile: maybe(list(z.strictObject({ heightM: STATION.heightM, widthM: STATION.widthM }), [1, LENGTHS.profile[1]])),
+      leftOut: maybe(z.boolean())
+    }),
+    LENGTHS.trees
+  ),
+  blockTrees: maybe(number(RANGES.survey.blockTrees))
+});
+
 const N = numbers(RANGES.nozzles);
 const setting = z.strictObject({
   ...numbers(RANGES.setting),
@@ -146,6 +164,7 @@ const rung = z.strictObject({
   bbch: maybe(number(RANGES.rungs.bbch)),
   date: maybe(z.iso.date()),
   canopy,
+  survey: maybe(survey),
   setting,
   saved: maybe(setting),
   check: maybe(check),

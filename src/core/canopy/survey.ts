@@ -31,16 +31,23 @@ function within(t: number, nu: number): number {
 }
 
 /**
- * How many trees for a mean within ±`error` (relative, 95 %): the smallest n with t(0.975, n−1)·CV/√n ≤ error.
- * Both arguments relative and above 0; NaN otherwise. Derived; canopy spread from the user.
+ * How many trees for a mean within ±`error` (relative, 95 %): the smallest n with t(0.975, n−1)·CV/√n·√(1 − n/N) ≤ error.
+ * `cv` and `error` relative and above 0, `blockTrees` N ≥ 1 and whole, or infinite for a block of unknown size; NaN otherwise, and
+ * never more than N. Derived; canopy spread from the user.
  */
-export function treesNeeded(cv: number, error: number): number {
-  if (!(cv > 0 && error > 0)) return NaN;
-  const enough = (n: number) => (studentT(0.95, n - 1) * cv) / Math.sqrt(n) <= error;
-  let n = 2;
-  while (!enough(n) && n < 100_000) n++;
-  return n;
+export function treesNeeded(cv: number, error: number, blockTrees = Infinity): number {
+  if (!(cv > 0 && error > 0 && blockTrees >= 1)) return NaN;
+  const most = Math.min(blockTrees, MOST_TREES);
+  // All trees of a block leave no error. t is never below its limit of many trees, so no fewer can do than with that.
+  const enough = (n: number) => n === blockTrees || studentT(0.95, n - 1) * cv * Math.sqrt(1 / n - 1 / blockTrees) <= error;
+  const without = ((NORMAL * cv) / error) ** 2;
+  let n = Math.max(2, Math.floor(without / (1 + without / blockTrees)));
+  while (n < most && !enough(n)) n++;
+  return Math.min(n, most);
 }
+const MOST_TREES = 100_000;
+/** t(0.975) of many trees, rounded down. */
+const NORMAL = 1.9599;
 
 /** Standard error of a mean of n out of a finite block of N trees: SE·√(1 − n/N). */
 export const finiteError = (se: number, n: number, N: number): number => (n <= N ? se * Math.sqrt(1 - n / N) : NaN);

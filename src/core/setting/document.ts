@@ -1,4 +1,5 @@
 import type { Check } from '../check/types.ts';
+import type { TreeSurvey } from '../canopy/survey/types.ts';
 import type { Canopy } from '../canopy/types.ts';
 import type { Label, StrategyId } from '../dose/types.ts';
 import type { Fitting } from '../fitting/types.ts';
@@ -22,6 +23,8 @@ export interface Rung {
   /** ISO date. */
   readonly date?: string;
   readonly canopy: Canopy;
+  /** The trees that were measured for it. */
+  readonly survey?: TreeSurvey;
   readonly setting: Setting;
   /** The last setting that was saved: what a change is compared with. */
   readonly saved?: Setting;

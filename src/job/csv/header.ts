@@ -15,11 +15,14 @@ export const ROW_CODES = [
   'not-a-number',
   'out-of-range',
   'skirt-not-below-top',
+  'width-above-top',
+  'unfit-characters',
   'name-too-long',
   'not-utf8',
   'bad-quotes',
   'line-too-long',
-  'too-many-lines'
+  'too-many-lines',
+  'too-many'
 ] as const;
 export type RowCode = (typeof ROW_CODES)[number];
 

@@ -1,6 +1,6 @@
-import Papa from 'papaparse';
-import { delimiterOf, rowProblem, type RowProblem } from '../csv/header.ts';
 import { NOTE } from '../csv/columns.ts';
+import { rowProblem, type RowProblem } from '../csv/header.ts';
+import { eachLine } from '../csv/lines.ts';
 import { parseNumber } from '../csv/number.ts';
 import { nearest } from '../nearest.ts';
 import { FIELD_COLUMNS, FRAME, isFree, NEEDED, RECORD_COLUMNS } from './columns.ts';
@@ -22,38 +22,20 @@ export interface Table {
  * order, delimited by comma, semicolon or tab; with the latter two a decimal comma is read. An empty cell says nothing.
  */
 export function readTable(text: string): Table {
-  const body = text.replace(/^\uFEFF/, '').replace(/\r\n?/g, '\n');
-  const start = body.search(/[^\n]/);
-  if (start < 0) return { lines: [], problems: [rowProblem(1, '', '', 'no-header', { columns: NEEDED.join(', ') })] };
-  const delimiter = delimiterOf(body.slice(start).split('\n', 1)[0]!);
-
   const lines: Line[] = [];
   const problems: RowProblem[] = [];
   let columns: readonly string[] | null = null;
-  let at = 0;
-  let line = 1;
-  Papa.parse<string[]>(body, {
-    delimiter,
-    newline: '\n',
-    step({ data, errors, meta }, parser) {
-      const began = line;
-      for (let i = body.indexOf('\n', at); i >= 0 && i < meta.cursor; i = body.indexOf('\n', i + 1)) line++;
-      at = meta.cursor;
-      if (errors.some((e) => e.type === 'Quotes')) {
-        problems.push(rowProblem(began, '', data[0] ?? '', 'bad-quotes'));
-        // What follows may be inside the open quote: nothing in it can be trusted.
-        return parser.abort();
-      }
-      if (data.every((cell) => cell.trim() === '')) return;
-      if (columns === null) {
-        columns = header(data, began, problems);
-        if (problems.length > 0) parser.abort();
-      } else {
-        const raw = record(columns, data, began, delimiter !== ',', problems);
-        if (raw) lines.push({ line: began, raw });
-      }
+  const wrong = eachLine(text, (cells, line, delimiter) => {
+    if (columns === null) {
+      columns = header(cells, line, problems);
+      return problems.length === 0;
     }
+    const raw = record(columns, cells, line, delimiter !== ',', problems);
+    if (raw) lines.push({ line, raw });
+    return true;
   });
+  if (wrong) problems.push(wrong);
+  else if (columns === null) problems.push(rowProblem(1, '', '', 'no-header', { columns: NEEDED.join(', ') }));
   return { lines, problems };
 }
 

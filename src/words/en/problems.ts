@@ -125,11 +125,12 @@ export const PROBLEM_SENTENCES = {
   absent: (p) => `is empty; ${p['choices'] ? `one of ${p['choices']}` : p['least'] === undefined ? 'a name' : span(p)} is needed. Fill it in, or remove the line.`,
   'not-a-number': (p, v) => `is ${v}; a number, ${span(p)}, is needed. Write figures alone, without a unit.`,
   'skirt-not-below-top': (p, v) => `is ${v || '0'}, but ${p['heightColumn']} is ${p['height']}; the skirt must be lower than the top. Correct one of the two.`,
+  'width-above-top': (p, v) => `is ${v}, but ${p['heightColumn']} is ${p['height']}; above its top a tree has no width. Empty the cell, or correct one of the two.`,
   'name-too-long': (p, v) => `is ${v}, ${figure(p['length'])} characters; at most ${p['most']} are allowed. Shorten it.`,
   'not-utf8': (_, v) => `is ${v}, with bytes that are not UTF-8 text; each � stands for a character that is lost. Save the file again as UTF-8.`,
   'bad-quotes': (_, v) => `(${v}) has a quote that is opened and not closed, or text after a closing quote; a quoted field ends at its second quote. Close it, and write a quote inside a field twice.`,
   'line-too-long': (p) => `is longer than ${figure(p['most'])} characters, the most that is allowed. Check that the file is a table with line breaks.`,
-  'too-many-lines': (p) => `and all after it are not read; at most ${figure(p['most'])} lines are. Thin the points out, or split the file.`
+  'too-many-lines': (p) => `and all after it are not read; at most ${figure(p['most'])} lines are. Thin them out, or split the file.`
 } as const satisfies Record<string, Sentence>;
 
 /** `/blocks/0/canopy/heightM` as it is read aloud: blocks[0].canopy.heightM */

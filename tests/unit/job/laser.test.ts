@@ -75,7 +75,7 @@ describe('a line that cannot be used is told, and the others are read', () => {
   it('and reading ends at the most points, with a word', async () => {
     const { points, problems } = await read([HEAD + '1,2,3\n'.repeat(5)], 3);
     expect(points).toHaveLength(3);
-    expect(problems.map(problemSentence)).toEqual(['Line 5 and all after it are not read; at most 3 lines are. Thin the points out, or split the file.']);
+    expect(problems.map(problemSentence)).toEqual(['Line 5 and all after it are not read; at most 3 lines are. Thin them out, or split the file.']);
   });
 });
 
