@@ -9,6 +9,7 @@ const VERBS: Readonly<Record<string, () => Promise<{ readonly run: Verb }>>> = {
   fit: () => import('./verbs/fit.ts'),
   spray: () => import('./verbs/spray.ts'),
   laser: () => import('./verbs/laser.ts'),
+  survey: () => import('./verbs/survey.ts'),
   table: () => import('./verbs/table.ts'),
   sql: () => import('./verbs/sql.ts')
 };

@@ -2,6 +2,7 @@ import { LEFT_OUT, type LaserBand, type LaserCanopy, type LeftOut } from '#core/
 import { shown, type UnitSystem } from '#core/quantity/units.ts';
 import { DASH, formatNumber, formatShare, formatUnit } from '#words/index.ts';
 import { laserCli as words } from '#words/en/spray/laser-cli.ts';
+import { canopyLines } from './canopy-lines.ts';
 import { columns, INDENT, paragraph, section } from './layout.ts';
 
 /** A canopy made of points as text for a terminal, the document's part last so that it is easily taken. */
@@ -18,7 +19,7 @@ export function laserReport(l: LaserCanopy, file: string, system: UnitSystem): s
       ...section(words.headings.canopy, canopy(l, m)),
       ...section(words.headings.profile, profile(l, system, m)),
       ...section(words.headings.assumed, words.assumed(l.rules).flatMap((line) => paragraph(line, INDENT))),
-      ...section(words.headings.document, canopyLines(l))
+      ...section(words.headings.document, canopyLines(l.canopy))
     ].join('\n') + '\n'
   );
 }
@@ -70,13 +71,4 @@ function profile({ bands }: LaserCanopy, system: UnitSystem, m: Metres): string[
     m((b.fromM + b.toM) / 2), count(b.points), known(b.faceM), known(b.depthM), known(b.widthM), b.relativeDensity === null ? DASH : formatNumber(b.relativeDensity, 2, system)
   ];
   return columns([[c.height, c.points, c.face, c.depth, c.width, c.density], ...bands.toReversed().map(line)], Array(6).fill('right'));
-}
-
-/** As it stands in a document, a station a line. */
-function canopyLines({ canopy: c }: LaserCanopy): string[] {
-  const members = Object.entries(c).map(([key, value]) => {
-    const name = JSON.stringify(key);
-    return Array.isArray(value) ? `  ${name}: [\n${value.map((p) => `    ${JSON.stringify(p)}`).join(',\n')}\n  ]` : `  ${name}: ${JSON.stringify(value)}`;
-  });
-  return `"canopy": {\n${members.join(',\n')}\n}`.split('\n');
 }

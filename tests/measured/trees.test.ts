@@ -11,6 +11,8 @@ import { bare, mean, READINGS, ROW_SPACING, STATIONS, TREES, type Species, type 
 /** Literals in this file come from the data by numpy, and where a comment says so by hand; none from the engine. */
 
 const HEAD = 'block,row_spacing_m,tree_height_m,skirt_height_m,canopy_width_m,filled_fraction\n';
+/** By scipy: the smallest n with t(0.975, n−1)·CV/√n ≤ 0.1. */
+const NEEDED: Readonly<Record<Species, number>> = { apple: 154, cherry: 20 };
 let scratch = '';
 beforeAll(async () => {
   scratch = await mkdtemp(join(tmpdir(), 'rowtailor-'));
@@ -102,6 +104,36 @@ describe('table', () => {
     // Apple: tall trees are wide, correlation 0.76; cherry: 0.16.
     expect(ratio('apple')).toBeCloseTo(1.0924745027, 9);
     expect(ratio('cherry')).toBeCloseTo(1.0024943845, 9);
+  });
+});
+
+describe('survey', () => {
+  it('tells of the measured trees what numpy tells', async () => {
+    const path = join(scratch, 'survey.csv');
+    await writeFile(path, 'tree,variety,height_m,skirt_m,width_m\n' + TREES.map((t) => [t.id, t.species, t.height, t.skirt, t.width].join(',') + '\n').join(''));
+    for (const species of ['apple', 'cherry'] as const) {
+      const others = TREES.filter((t) => t.species !== species).map((t) => t.id);
+      const { code, out, err } = await rowtailor(['survey', path, '--json', '--leave-out', others.join(',')]);
+      expect([code, err]).toEqual([0, '']);
+      const { survey, canopy } = JSON.parse(out) as { survey: { trees: number; leftOut: number; productExcess: number; correlation: number; needed: { trees: number } } & Record<'height' | 'width' | 'product', { cv: number }>; canopy: Document['blocks'][number]['rungs'][number]['canopy'] };
+      const trees = TREES.filter((t) => t.species === species);
+      expect([survey.trees, survey.leftOut]).toEqual([trees.length, others.length]);
+      const percent = (x: number): string => (100 * x).toFixed(1);
+      expect([percent(survey.height.cv), percent(survey.width.cv), percent(survey.product.cv), survey.correlation.toFixed(2)]).toEqual(species === 'apple' ? ['35.9', '36.0', '62.7', '0.76'] : ['10.8', '15.9', '20.8', '0.16']);
+      expect(1 + survey.productExcess).toBeCloseTo(species === 'apple' ? 1.0924745027 : 1.0024943845, 9);
+      expect(survey.needed.trees).toBe(NEEDED[species]);
+      const wanted = documentOf().blocks.find((b) => b.id === species)!.rungs[0]!.canopy;
+      for (const field of ['heightM', 'widthM', 'skirtM', 'tallestTenthM'] as const) expect(Math.abs(canopy[field]! - wanted[field]!), field).toBeLessThan(5.1e-5);
+      for (const field of ['heightSeM', 'skirtSeM', 'widthSeM', 'heightWidthCorrelation', 'trees'] as const) expect(Math.abs(canopy.errors![field]! - wanted.errors![field]!), field).toBeLessThan(5.1e-5);
+    }
+  });
+  it('and by species, both in one', async () => {
+    const input = 'tree,variety,height_m,width_m\n' + TREES.map((t) => [t.id, t.species, t.height, t.width].join(',') + '\n').join('');
+    const { code, out } = await rowtailor(['survey', '-', '--json', '--by', 'variety'], input);
+    expect(code).toBe(0);
+    const { survey } = JSON.parse(out) as { survey: { groups: { of: { name: string; trees: number; height: { mean: number } }[] } } };
+    expect(survey.groups.of.map((g) => [g.name, g.trees])).toEqual([['apple', 18], ['cherry', 15]]);
+    for (const g of survey.groups.of) expect(g.height.mean).toBeCloseTo(mean(TREES.filter((t) => t.species === g.name).map((t) => t.height)), 12);
   });
 });
 

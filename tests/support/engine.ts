@@ -3,6 +3,7 @@ import '#core/check/check.ts';
 import '#core/setting/evaluate.ts';
 import '#words/deep.ts';
 import '#words/headland/join.ts';
+import '#words/row/join.ts';
 import '#words/spray/join.ts';
 import '#core/mix/loads.ts';
 import '#core/mix/active.ts';

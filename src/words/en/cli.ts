@@ -11,6 +11,7 @@ rowtailor VERB ...
   fit FILE      nozzle sizes, pressure and speed for each block and rung of a document
   spray FILE    where the spray goes, for each block and rung of a document, with what that rests on
   laser FILE    a canopy from the points of a laser scanner
+  survey FILE   a canopy from the measurements of many trees
   table FILE    canopy figures and strategies for a CSV table of blocks
   sql           the same table as one SQL statement, for a database
 
