@@ -98,6 +98,7 @@ export const screen = {
   lad: 'leaf area density',
   usDensity: 'density factor',
   spread: 'How sure are the measurements?',
+  survey: 'Survey of many trees',
   heightSe: 'std error of height',
   widthSe: 'std error of width',
   trees: 'trees measured',
