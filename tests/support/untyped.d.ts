@@ -19,7 +19,12 @@ declare module 'js-quantities' {
   export default Qty;
 }
 declare module 'jstat' {
-  const jstat: { readonly studentt: { inv(p: number, dof: number): number } };
+  const jstat: {
+    readonly studentt: { inv(p: number, dof: number): number; pdf(t: number, dof: number): number; cdf(t: number, dof: number): number };
+    readonly normal: { cdf(x: number, mean: number, std: number): number; sample(mean: number, std: number): number };
+    /** Numbers of 0…1 for all sampling from here on. */
+    setRandom(source: () => number): void;
+  };
   export default jstat;
 }
 declare module 'pdfjs-dist/legacy/build/pdf.mjs' {

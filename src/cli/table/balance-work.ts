@@ -1,12 +1,11 @@
-import type { CanopyBatch } from '#job/csv/batch.ts';
-import { QUANTITIES } from '#job/csv/columns.ts';
 import { Rows } from '#job/csv/rows.ts';
 import { shortened } from '#job/problem.ts';
 import { sprayCli as words } from '#words/en/spray/cli.ts';
 import { refusalSentence } from '#words/index.ts';
 import '#words/spray/join.ts';
+import { alone } from './alone.ts';
 import { BALANCE_HEADER, balanceCells, NO_BALANCE } from './balance-columns.ts';
-import { HEADER, Lines, type Canopies } from './columns.ts';
+import { HEADER, Lines } from './columns.ts';
 import type { Front } from './front.ts';
 import type { Done, Piece, Told } from './piece.ts';
 import type { Work } from './pool.ts';
@@ -17,7 +16,7 @@ const COMMA = 44;
 const NEWLINE = '\n';
 
 /** The table with the balance of the spray behind the figures of every canopy. */
-export const balanceWork = (front: Front): Work => ({ header: `${HEADER},${BALANCE_HEADER}`, here: withBalance(front), front, pieceBytes: PIECE_BYTES, note: words.table.note });
+export const balanceWork = (front: Front): Work => ({ header: `${HEADER},${BALANCE_HEADER}`, here: withBalance(front), task: { spray: front }, pieceBytes: PIECE_BYTES, note: words.table.note });
 
 /** Works pieces off, on whatever thread. */
 export function withBalance(front: Front): (piece: Piece) => Done {
@@ -42,10 +41,3 @@ export function withBalance(front: Front): (piece: Piece) => Done {
     return { bytes: new Uint8Array(Buffer.concat(parts)), problems };
   };
 }
-
-/** One canopy of a batch as a batch of its own. */
-const alone = (batch: CanopyBatch, i: number): Canopies => ({
-  count: 1,
-  block: [batch.block[i]!],
-  ...(Object.fromEntries(QUANTITIES.map((q) => [q, batch[q].subarray(i, i + 1)])) as Omit<Canopies, 'count' | 'block'>)
-});

@@ -1,12 +1,15 @@
 import { createReadStream, fstatSync, statSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
+import { resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { cli, USAGE } from '#words/en/cli.ts';
+import { intervalCli } from '#words/en/interval-cli.ts';
 import { problemSentence } from '#words/en/problems.ts';
 import { EXIT, Stop, type Exit, type Streams, type Verb } from '../exit.ts';
 import { whyUnreadable } from '../read-text.ts';
 import { cutRows, inSlices } from '../table/cut.ts';
 import { readHead, type Head } from '../table/head.ts';
+import { intervalWish, type IntervalWish } from '../table/interval-wish.ts';
 import type { Piece, Told } from '../table/piece.ts';
 import { FIGURES, inOrder, type Work } from '../table/pool.ts';
 import { fileSink, standardOutput, type Sink } from '../table/sink.ts';
@@ -21,10 +24,14 @@ export const run: Verb = async (args, streams) => {
   const [file, ...more] = positionals;
   if (file === undefined) throw usage(cli.noTable);
   if (more.length > 0) throw usage(cli.tooManyFiles(positionals.length));
-  const { out = '-' } = values;
+  const { out = '-', manifest } = values;
   if (out !== '-' && isSame(file, out)) throw usage(cli.sameFile);
-  const work = await workOf(values, file, streams);
-  return convert(file, work, out === '-' ? standardOutput : fileSink(out), streams);
+  const wish = intervalWish(values, usage);
+  const work = await workOf(values, wish, file, streams);
+  const sink = out === '-' ? standardOutput : fileSink(out);
+  if (manifest === undefined) return convert(file, work, sink, streams);
+  if (isSame(file, manifest) || resolve(manifest) === resolve(out) || isSame(out, manifest)) throw usage(intervalCli.sameManifest);
+  return withManifest(manifest, wish, file, work, sink, streams);
 };
 
 const usage = (message: string): Stop => new Stop(EXIT.usage, `${message}\n${cli.tryHelp('table')}`);
@@ -40,6 +47,10 @@ function parsed(args: readonly string[]) {
         setting: { type: 'string' },
         block: { type: 'string' },
         rung: { type: 'string' },
+        intervals: { type: 'boolean', default: false },
+        draws: { type: 'string' },
+        seed: { type: 'string' },
+        manifest: { type: 'string' },
         help: { type: 'boolean', short: 'h', default: false }
       }
     });
@@ -48,10 +59,12 @@ function parsed(args: readonly string[]) {
   }
 }
 
-/** The figures alone, or with --spray the balance behind them; the code for it is loaded only then. */
-async function workOf({ spray, setting, block, rung, out }: ReturnType<typeof parsed>['values'], file: string, streams: Streams): Promise<Work> {
+/** The figures alone, or behind them their intervals or with --spray the balance; the code for either is loaded only then. */
+async function workOf({ spray, setting, block, rung, out, manifest }: ReturnType<typeof parsed>['values'], wish: IntervalWish | null, file: string, streams: Streams): Promise<Work> {
   const [stray] = Object.entries({ setting, block, rung }).flatMap(([name, value]) => (value === undefined ? [] : [`--${name}`]));
   if (!spray && stray) throw usage(cli.withoutSpray(stray));
+  if (spray && (wish || manifest !== undefined)) throw usage(intervalCli.notWithSpray(wish ? '--intervals' : '--manifest'));
+  if (wish) return (await import('../table/interval-work.ts')).intervalWork(wish);
   if (!spray) return FIGURES;
   if (setting === undefined) throw usage(cli.noSetting);
   if (setting === '-' && file === '-') throw usage(cli.twoFromInput);
@@ -72,15 +85,35 @@ function isSame(file: string, out: string): boolean {
   }
 }
 
-async function convert(file: string, work: Work, sink: Sink, { stdin, err }: Streams): Promise<Exit> {
+/** Converts, and writes what the table was made of and with. A table that is refused as a whole has no manifest. */
+async function withManifest(path: string, wish: IntervalWish | null, file: string, work: Work, sink: Sink, streams: Streams): Promise<Exit> {
+  const { manifestText, nothingYet, noting, notingSink } = await import('../table/manifest.ts');
+  const [input, output] = [nothingYet(), nothingYet()];
+  const exit = await convert(file, work, notingSink(sink, output), streams, (chunks) => noting(chunks, input));
+  if (output.bytes === 0) return exit;
+  const to = fileSink(path);
+  await to.write(manifestText(input, output, work.header, wish));
+  await to.close();
+  return exit;
+}
+
+type Chunks = AsyncIterable<Uint8Array>;
+
+async function convert(file: string, work: Work, sink: Sink, { stdin, err }: Streams, through: (chunks: Chunks) => Chunks = (chunks) => chunks): Promise<Exit> {
   const tell = (problems: readonly Told[]): void => err(problems.map((p) => `${'text' in p ? p.text : problemSentence(p)}\n`).join(''));
   let exit: Exit = EXIT.done;
   try {
-    const head = await readHead(file === '-' ? stdin : createReadStream(file, { highWaterMark: 1 << 18 }));
+    const head = await readHead(through(file === '-' ? stdin : createReadStream(file, { highWaterMark: 1 << 18 })));
     if (head === 'encoding') throw new Stop(EXIT.unreadable, cli.unreadable(file, cli.why.encoding));
     if (!('header' in head)) {
       tell(head);
       return EXIT.refused;
+    }
+    const lack = work.lacks?.(head.header);
+    if (lack) {
+      // What is read from is let go first.
+      for await (const _ of head.rows) break;
+      throw usage(lack);
     }
     if (work.note !== '') err(`${work.note}\n`);
     await sink.write(`${work.header}\n`);

@@ -1,4 +1,4 @@
-import type { Quantity } from './columns.ts';
+import { ERROR_QUANTITIES, type ErrorQuantity, type Quantity } from './columns.ts';
 import type { RowProblem } from './header.ts';
 
 export const BATCH_ROWS = 2048;
@@ -22,8 +22,14 @@ export class CanopyBatch implements Readonly<Record<Quantity, Float64Array>> {
   /** m² per m³, or NaN. */
   readonly ladM2PerM3 = new Float64Array(BATCH_ROWS);
   readonly filledFraction = new Float64Array(BATCH_ROWS);
+  /** How sure the means are, where that is read; NaN where a row does not tell. */
+  readonly errors: Readonly<Record<ErrorQuantity, Float64Array>> | null;
   /** What was refused among and after these rows, in the order of the file. */
   readonly problems: RowProblem[] = [];
+
+  constructor(withErrors = false) {
+    this.errors = withErrors ? (Object.fromEntries(ERROR_QUANTITIES.map((q) => [q, new Float64Array(BATCH_ROWS)])) as Record<ErrorQuantity, Float64Array>) : null;
+  }
 
   get full(): boolean {
     return this.count === BATCH_ROWS || this.problems.length >= BATCH_PROBLEMS;

@@ -1,7 +1,7 @@
 import Papa from 'papaparse';
 import { nearest } from '../nearest.ts';
 import { shortened, type Parameters } from '../problem.ts';
-import { BLOCK, COLUMNS, NOTE, QUANTITIES, ROW_RANGES, namesOf, type Column } from './columns.ts';
+import { ALL_RANGES, BLOCK, COLUMNS, ERROR_QUANTITIES, NOTE, QUANTITIES, namesOf, type Column } from './columns.ts';
 
 /** Why a table, or a line of it, is refused. Sentences are in `src/words`. */
 export const ROW_CODES = [
@@ -75,12 +75,12 @@ export function readHeader(text: string, line: number): Header | readonly RowPro
     return column ?? 'note';
   });
   if (!names.includes(BLOCK)) problems.push(rowProblem(line, BLOCK, '', 'missing-column', { columns: BLOCK }));
-  for (const quantity of QUANTITIES) {
+  for (const quantity of [...QUANTITIES, ...ERROR_QUANTITIES]) {
     const present = namesOf(quantity).filter((name) => names.includes(name));
     if (present.length > 1) problems.push(rowProblem(line, present[1]!, present[1]!, 'two-units', { columns: present.join(', ') }));
     // A column that came out unknown for a slip of the pen is told once, as unknown.
     const meant = problems.some((p) => p.code === 'unknown-column' && namesOf(quantity).includes(String(p.parameters['nearest'])));
-    if (present.length === 0 && ROW_RANGES[quantity].absent === undefined && !meant)
+    if (present.length === 0 && ALL_RANGES[quantity].absent === undefined && !meant)
       problems.push(rowProblem(line, namesOf(quantity)[0]!, '', 'missing-column', { columns: namesOf(quantity).join(', ') }));
   }
   return problems.length > 0 ? problems : { delimiter, names, columns };

@@ -1,6 +1,6 @@
 import Papa from 'papaparse';
 import { CanopyBatch } from './batch.ts';
-import { QUANTITIES, ROW_RANGES, type Column } from './columns.ts';
+import { ALL_RANGES, ERROR_QUANTITIES, QUANTITIES, ROW_RANGES, type Column } from './columns.ts';
 import { rowProblem, type Header, type RowCode } from './header.ts';
 import { parseNumber } from './number.ts';
 import type { Parameters } from '../problem.ts';
@@ -14,6 +14,8 @@ const CARRIAGE_RETURN = 13;
 const REPLACEMENT = '\uFFFD';
 
 const SLOTS = QUANTITIES.map((q) => ROW_RANGES[q]);
+const ALL = [...QUANTITIES, ...ERROR_QUANTITIES];
+const ALL_SLOTS = ALL.map((q) => ALL_RANGES[q]);
 const HEIGHT = QUANTITIES.indexOf('treeHeightM');
 const SKIRT = QUANTITIES.indexOf('skirtHeightM');
 
@@ -28,7 +30,8 @@ interface Cell extends Column {
  * number; a line with more than plain quotes goes to papaparse.
  */
 export class Rows {
-  private readonly batch = new CanopyBatch();
+  private readonly batch: CanopyBatch;
+  private readonly slots: typeof ALL_SLOTS;
   private readonly delimiter: string;
   private readonly delimiterCode: number;
   private readonly comma: boolean;
@@ -47,18 +50,22 @@ export class Rows {
   constructor(
     private readonly header: Header,
     /** Line of the file at which the next row begins, counted from one. */
-    private line: number
+    private line: number,
+    /** Whether the columns of errors are read too; they are passed over otherwise. */
+    withErrors = false
   ) {
+    this.batch = new CanopyBatch(withErrors);
+    this.slots = withErrors ? ALL_SLOTS : SLOTS;
     this.delimiter = header.delimiter;
     this.delimiterCode = header.delimiter.charCodeAt(0);
     this.comma = header.delimiter !== ',';
     this.fields = header.columns.length;
     this.blockAt = header.columns.indexOf('block');
     this.cells = header.columns.flatMap((c, at) =>
-      typeof c === 'string' ? [] : [{ ...c, at, slot: QUANTITIES.indexOf(c.quantity) }]
+      typeof c === 'string' || ALL.indexOf(c.quantity) >= this.slots.length ? [] : [{ ...c, at, slot: ALL.indexOf(c.quantity) }]
     );
-    this.values = new Float64Array(QUANTITIES.length);
-    this.columns = QUANTITIES.map((q) => this.batch[q]);
+    this.values = new Float64Array(this.slots.length);
+    this.columns = [...QUANTITIES.map((q) => this.batch[q]), ...(this.batch.errors ? ERROR_QUANTITIES.map((q) => this.batch.errors![q]) : [])];
     this.from = new Int32Array(this.fields);
     this.to = new Int32Array(this.fields);
   }
@@ -166,20 +173,20 @@ export class Rows {
 
   /** Turns the fields of a row into numbers and keeps it, or tells all that is wrong with it. */
   private judge(text: string, count: number): void {
-    const { from, to, values, batch } = this;
+    const { from, to, values, batch, slots } = this;
     if (count !== this.fields) {
       if (count > 1 || to[0]! > from[0]!) this.refuse('', '', 'field-count', { found: count, wanted: this.fields });
       return;
     }
     const before = batch.problems.length;
-    for (let s = 0; s < SLOTS.length; s++) values[s] = SLOTS[s]!.absent ?? NaN;
+    for (let s = 0; s < slots.length; s++) values[s] = slots[s]!.absent ?? NaN;
     for (const cell of this.cells) {
       const a = from[cell.at]!;
       const b = to[cell.at]!;
       if (a === b) continue;
       const written = parseNumber(text, a, b, this.comma);
       const value = written * cell.factor;
-      const { least, most } = SLOTS[cell.slot]!;
+      const { least, most } = slots[cell.slot]!;
       if (value >= least && value <= most) values[cell.slot] = value;
       else this.misread(text.slice(a, b), cell, value);
     }
@@ -199,7 +206,7 @@ export class Rows {
     const n = batch.count++;
     batch.block[n] = name;
     batch.line[n] = this.line;
-    for (let s = 0; s < SLOTS.length; s++) this.columns[s]![n] = values[s]!;
+    for (let s = 0; s < slots.length; s++) this.columns[s]![n] = values[s]!;
   }
 
   private blank(): boolean {
@@ -210,13 +217,13 @@ export class Rows {
   private absent(): void {
     if (this.from[this.blockAt] === this.to[this.blockAt]) this.refuse('block', '', 'absent', {});
     for (const { at, slot } of this.cells)
-      if (SLOTS[slot]!.absent === undefined && this.from[at] === this.to[at]) this.refuse(this.header.names[at]!, '', 'absent', this.range(at));
+      if (this.slots[slot]!.absent === undefined && this.from[at] === this.to[at]) this.refuse(this.header.names[at]!, '', 'absent', this.range(at));
   }
 
   private misread(value: string, { at, slot }: Cell, number: number): void {
     // As statistics programs write what was not measured.
     if (value === 'NA') {
-      if (SLOTS[slot]!.absent === undefined) this.refuse(this.header.names[at]!, value, 'absent', this.range(at));
+      if (this.slots[slot]!.absent === undefined) this.refuse(this.header.names[at]!, value, 'absent', this.range(at));
       return;
     }
     this.refuse(this.header.names[at]!, value, Number.isNaN(number) ? 'not-a-number' : 'out-of-range', this.range(at));
@@ -235,7 +242,7 @@ export class Rows {
   /** What a column may hold, in its own unit. */
   private range(at: number): Parameters {
     const column = this.header.columns[at] as Column;
-    const { least, most } = ROW_RANGES[column.quantity];
+    const { least, most } = ALL_RANGES[column.quantity];
     const shown = (v: number): number => Number((v / column.factor).toPrecision(3));
     return { least: shown(least), most: shown(most), unit: column.unit };
   }

@@ -95,7 +95,8 @@ Exit codes
   2  wrong usage, or no such block or rung
   3  the file cannot be read, or is no JSON
 `,
-  table: `rowtailor table FILE [--out FILE] [--spray --setting FILE [--block ID] [--rung ID]]
+  table: `rowtailor table FILE [--out FILE] [--intervals [--draws N [--seed S]]] [--manifest FILE]
+rowtailor table FILE [--out FILE] --spray --setting FILE [--block ID] [--rung ID]
 
 Reads one canopy per line from a CSV file (comma, semicolon or tab; - reads standard input) and writes one line per canopy.
 
@@ -109,17 +110,34 @@ Columns read, in any order; a column's suffix is its unit, one of the two where 
   lad_m2_per_m3                               leaf area density; default 2
   filled_fraction                             share of the row that holds canopy, 0 to 1; default 1
   note_...                                    passed over
+Read with --intervals, passed over without:
+  height_se_m | height_se_ft                  standard error of the mean tree height: spread / √trees
+  skirt_se_m | skirt_se_ft                    of the skirt height
+  width_se_m | width_se_ft                    of the canopy width
+  row_spacing_se_m | row_spacing_se_ft        of the row spacing
+  height_width_correlation                    of height and width over the trees, -1 to 1; default 0
+  trees                                       trees measured; with it Student's t, without it the normal distribution
 
 Volumes, leaf wall and unit canopy rows count the filled fraction. Ground means height from the ground, crown from the
 skirt. Columns of the outline (stage-volume, occupied-volume, leaf-area) assume a trimmed wall's outline, as a document
 without measured widths does. Dose indices are before any label rule; the label and local law decide.
 
   --out FILE    write there instead of standard output (-); another file than the one that is read
+  --intervals   add the 95 % interval of every figure, behind the figures: NAME_low and NAME_high by first-order propagation
+  --draws N     with --intervals: NAME_mc_low and NAME_mc_high as well, from N drawn canopies (100 to 100000), and draws_redrawn:
+                how many were drawn anew because such a canopy cannot be. A thousand leave an end uncertain by some 4 % of the
+                half interval
+  --seed S      with --draws: whole, from 0; default 1. Draws depend on the seed and on the line of the file, on nothing else
+  --manifest FILE  write there what the table was made of and with: hash of the input, versions, options, columns, constants, and
+                the hash of the output. The same manifest means the same bytes
   --spray       add where the spray goes, behind the other columns
   --setting FILE  with --spray: a document; its machine and setting stand in front of every canopy, with its nozzle tables,
                 pass pattern, weather and assumptions. - reads standard input
   --block ID, --rung ID  with --setting: which one, where the document has several
   -h, --help    this text
+
+Intervals hold the errors that the table states, nothing else: not the assumptions, and not which strategy is right. A cell is
+empty where nothing that its figure rests on has an error; an error of 0 gives an interval without width.
 
 Columns of --spray: application volume (L/ha); percent of all that is sprayed, on the trees (near half and far half of the nearest
 row, other rows), on the ground in the block and beyond it, in the air over the top, through the row and dried up, and lost from the
