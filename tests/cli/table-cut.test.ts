@@ -44,7 +44,8 @@ const ROW = fc.tuple(NAMES, NAMES, fc.constantFrom('\n', '\r\n')).map(([a, b, en
 const LONG_TEXT = fc
   .tuple(fc.array(fc.oneof(ROW, fc.string({ unit: fc.constantFrom('"', ',', '\n', 'a', ' ', '\r', '4'), maxLength: 40 })), { minLength: 1, maxLength: 12 }), fc.integer({ min: 0, max: 3 * LONGEST_ROW }), fc.boolean())
   .map(([rows, filler, closed]) => {
-    const unit = rows.join('') + (filler > 0 ? `${'n'.repeat(Math.min(filler, 150))},4,3,1,${'z'.repeat(filler)}\n` : '');
+    // Rows of no characters and no filler would fill nothing, however often.
+    const unit = rows.join('') + (filler > 0 ? `${'n'.repeat(Math.min(filler, 150))},4,3,1,${'z'.repeat(filler)}\n` : '') || '\n';
     return unit.repeat(Math.ceil((2.2 * PIECE_BYTES) / Buffer.byteLength(unit))) + (closed ? '' : 'last,4,3,1,"');
   })
   .filter((t) => t.length < 5 * PIECE_BYTES);

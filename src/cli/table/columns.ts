@@ -168,7 +168,7 @@ const ONE: Symbols = Object.fromEntries(CANOPY.map((name) => [name, 0.5]));
 
 /** Works out some of the figures, by their numbers in `FIGURE_NAMES`, as numbers: `to[c][i]` is the `c`th of them for canopy `i`. */
 export function figuresAt(which: readonly number[]): (to: readonly Float64Array[], batch: Canopies) => void {
-  const asked = which.map((o) => OUTPUTS[o]!);
+  const asked = which.map((o) => COLUMNS[o]!);
   const used = PREPARED.filter((p) => asked.some((o) => o.from === p));
   return (to, batch) => {
     for (let i = 0; i < batch.count; i++) {
@@ -182,10 +182,4 @@ export function figuresAt(which: readonly number[]): (to: readonly Float64Array[
   };
 }
 /** Works out all of them. */
-export const allFigures = figuresAt(OUTPUTS.map((_, o) => o));
-
-/** Every value that stands for what a table does not tell, and every constant of a strategy that a column asks, by id. */
-export const constantsUsed = (): ReadonlyMap<string, Readonly<Record<string, Assumption>>> =>
-  new Map(USED.map(({ strategy }) => [strategy.id, { ...strategy.constants, ...strategy.choose?.(SILENT) }]));
-export const STANDING_IN = ['canopy.us-density', 'canopy.full-leaf-density', 'canopy.multiplier-medium'].map((id) => ASSUMPTIONS.get(id)!);
-export const OUTLINE_SHARE = FILL;
+export const allFigures = figuresAt(COLUMNS.map((_, o) => o));

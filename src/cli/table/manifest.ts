@@ -2,8 +2,9 @@ import { createHash, type Hash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { MOST_TRIES } from '#core/canopy/draws/draws.ts';
 import { VERSION } from '#core/setting/document.ts';
-import { constantsUsed, OUTLINE_SHARE, STANDING_IN } from './columns.ts';
+import type { Assumption } from '#core/working/assumption.ts';
 import type { IntervalWish } from './interval-wish.ts';
+import { constantsOf, FILL, FULL_LEAF, MULTIPLIER, OUTPUTS, US_DENSITY } from './plan.ts';
 import type { Sink } from './sink.ts';
 
 /** Version of the manifest's own form. */
@@ -44,7 +45,7 @@ function note(passed: Passed, part: string | Uint8Array): void {
  */
 export function manifestText(input: Passed, output: Passed, header: string, wish: IntervalWish | null): string {
   const { version } = JSON.parse(readFileSync(new URL('../../../package.json', import.meta.url), 'utf8')) as { version: string };
-  const assumption = ({ id, value, unit, certainty }: (typeof STANDING_IN)[number]) => ({ id, value, unit, certainty });
+  const assumption = ({ id, value, unit, certainty }: Assumption) => ({ id, value, unit, certainty });
   const manifest = {
     format: 'rowtailor-manifest',
     version: MANIFEST_VERSION,
@@ -54,8 +55,10 @@ export function manifestText(input: Passed, output: Passed, header: string, wish
       ? { intervals: true, level: 0.95, ...(wish.draws ? { draws: wish.draws, seed: wish.seed, generator: 'philox-4x32-10', normal: 'box-muller', mostTries: MOST_TRIES } : {}) }
       : { intervals: false },
     columns: header.split(','),
-    strategies: Object.fromEntries([...constantsUsed()].map(([id, constants]) => [id, Object.fromEntries(Object.entries(constants).map(([symbol, a]) => [symbol, assumption(a)]))])),
-    standingIn: [...STANDING_IN.map(assumption), { id: 'outline-share', value: OUTLINE_SHARE, unit: '1', certainty: 'assumed' }],
+    strategies: Object.fromEntries(
+      OUTPUTS.flatMap(({ strategy: s }) => (s ? [[s.id, Object.fromEntries(Object.entries(constantsOf(s)).map(([symbol, a]) => [symbol, assumption(a)]))]] : []))
+    ),
+    standingIn: [...[US_DENSITY, FULL_LEAF, MULTIPLIER].map(assumption), { id: 'outline-share', value: FILL, unit: '1', certainty: 'assumed' }],
     output: { sha256: output.hash.digest('hex'), bytes: output.bytes }
   };
   return `${JSON.stringify(manifest, null, 2)}\n`;

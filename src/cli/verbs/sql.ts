@@ -1,5 +1,5 @@
 import { parseArgs } from 'node:util';
-import { COLUMNS } from '#job/csv/columns.ts';
+import { COLUMNS, ROW_RANGES } from '#job/csv/columns.ts';
 import { readHeader, type Header } from '#job/csv/header.ts';
 import { shortened } from '#job/problem.ts';
 import { cli, USAGE } from '#words/en/cli.ts';
@@ -8,8 +8,8 @@ import { EXIT, Stop, type Verb } from '../exit.ts';
 import { DIALECTS, isDialect } from '../sql/dialect.ts';
 import { OWN, statement } from '../sql/statement.ts';
 
-/** Every column in metres: the one of two units that comes first. */
-const METRIC = ['block', ...[...COLUMNS].filter(([, c]) => c.unit !== 'ft').map(([name]) => name)].join(',');
+/** Every column in metres that figures are made of: the one of two units that comes first. */
+const METRIC = ['block', ...[...COLUMNS].filter(([, c]) => c.unit !== 'ft' && c.quantity in ROW_RANGES).map(([name]) => name)].join(',');
 
 /** Prints the table as a statement for a database; see `USAGE.sql`. */
 export const run: Verb = async (args, { out }) => {
