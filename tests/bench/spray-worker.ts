@@ -1,6 +1,7 @@
 /**
  * The spray model in its worker, in Chromium, in the built page: from asking to hearing, milliseconds by the clock, with the way there
- * and back. What is drawn flies the drops once more than the balance alone. The first call holds the start of the worker.
+ * and back. What is drawn flies the drops once more than the balance alone. The first call holds the start of the worker; once more with
+ * a worker that had half a second to warm up, as it has when the pointer comes near the switch.
  */
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { evaluate } from '#core/setting/evaluate.ts';
@@ -53,6 +54,14 @@ try {
       const weighed = (i: number) => ({ ...c, nozzles: c.nozzles.map((n, k) => (k === 0 ? { ...n, flowLPerMin: 1 + 0.01 * (i % 50) } : n)) });
       await ask('answer', { case: c, position: null, tracks: false });
       const first = performance.now() - begun;
+      const other = new Worker(url, { type: 'module' });
+      await new Promise((done) => setTimeout(done, 500));
+      const warmed = await new Promise<number>((done) => {
+        const t = performance.now();
+        other.onmessage = () => done(performance.now() - t);
+        other.postMessage({ kind: 'answer', number: 1, asked: { case: c, position: null, tracks: false } });
+      });
+      other.terminate();
       const series = async (kind: string, make: (i: number) => object, more: object) => {
         const out: number[] = [];
         for (let i = 0; i < warm + runs; i++) {
@@ -62,13 +71,14 @@ try {
         return out;
       };
       const answer = { position: null, tracks: false };
-      const out = { first: [first], balance: await series('balance', dragged, {}), drag: await series('answer', dragged, answer), nozzle: await series('answer', weighed, answer) };
+      const out = { first: [first], warmed: [warmed], balance: await series('balance', dragged, {}), drag: await series('answer', dragged, answer), nozzle: await series('answer', weighed, answer) };
       w.terminate();
       return out;
     },
     { url: `/_app/immutable/workers/${worker}`, c: found, runs: RUNS, warm: WARM }
   );
   report('spray worker, first call with its start', percentiles(times.first), 'ms');
+  report('  first call of a worker that had time to warm up', percentiles(times.warmed), 'ms');
   report('  balance of another canopy', percentiles(times.balance), 'ms');
   report('  balance and picture of another canopy', percentiles(times.drag), 'ms');
   report('  balance and picture, a nozzle changed', percentiles(times.nozzle), 'ms');

@@ -55,7 +55,7 @@ async function drawing(port: Port = new Held()) {
 describe('the switch', () => {
   it('says whether it is on, and what it could not load', async () => {
     let tries = 0;
-    const screen = await render(SpraySwitch, { on: false, toggle: () => (tries++ === 0 ? Promise.reject(new Error('offline')) : Promise.resolve()) });
+    const screen = await render(SpraySwitch, { on: false, ready: () => undefined, toggle: () => (tries++ === 0 ? Promise.reject(new Error('offline')) : Promise.resolve()) });
     const button = screen.getByRole('button', { name: 'Spray', exact: true });
     await expect.element(button).toHaveAttribute('aria-pressed', 'false');
     await button.click();

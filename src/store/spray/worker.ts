@@ -2,6 +2,7 @@ import { balance } from '#core/spray/balance.ts';
 import { bandSteps } from '#core/spray/band.ts';
 import { picture } from '#core/spray/picture.ts';
 import { transport, type Transport } from '#core/spray/transport.ts';
+import { warm } from '#core/spray/warm.ts';
 import type { SprayCase, SprayPicture } from '#core/spray/types.ts';
 import type { Asked, Message, Task } from './messages.ts';
 
@@ -89,3 +90,6 @@ scope.onmessage = ({ data: task }) => {
     failed(number, error);
   }
 };
+
+// What was asked meanwhile waits no longer than it would for cold code.
+warm();
