@@ -11,6 +11,9 @@ interface Watch {
 /** What the runner itself says where these tests keep the service worker out. */
 const BLOCKED = 'Service Worker registration blocked by Playwright';
 
+/** The page itself gave it up: it was left, or its worker ended, before a file had come. */
+const GIVEN_UP = 'net::ERR_ABORTED';
+
 const SPACES = /[\s\u00a0\u202f,]/g;
 
 /** The first number of a text as it is shown: groups, a real minus and the unit are left out. */
@@ -170,7 +173,10 @@ export const test = base.extend<{ app: App; watch: Watch }>({
       if (m.type() === 'error' || m.type() === 'warning') watch.trouble.push(m.text());
     });
     page.on('pageerror', (e) => watch.trouble.push(e.message));
-    page.on('requestfailed', (r) => watch.trouble.push(`${r.url()}: ${r.failure()?.errorText}`));
+    page.on('requestfailed', (r) => {
+      const why = r.failure()?.errorText;
+      if (why !== GIVEN_UP) watch.trouble.push(`${r.url()}: ${why}`);
+    });
     await page.addInitScript(() => addEventListener('securitypolicyviolation', (e) => console.error(`policy: ${e.violatedDirective} ${e.blockedURI}`)));
     await use(watch);
   },
