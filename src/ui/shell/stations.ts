@@ -1,5 +1,5 @@
 /** The stations in the order of the job. */
-export const STATIONS = ['row', 'section', 'headland'] as const;
+export const STATIONS = ['row', 'section', 'headland', 'strategies'] as const;
 export type Station = (typeof STATIONS)[number];
 
 /** Station and step that an address names: `#headland/speed`. */

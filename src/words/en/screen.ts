@@ -1,6 +1,6 @@
 /** The screen's own labels, in English. */
 export const screen = {
-  stations: { row: 'Row', section: 'Section', headland: 'Headland' },
+  stations: { row: 'Row', section: 'Section', headland: 'Headland', strategies: 'Strategies' },
   block: 'Block',
   theme: 'Theme',
   stationsName: 'Stations',
