@@ -48,6 +48,7 @@ export const DESCRIPTIONS: Readonly<Record<string, Readonly<Record<string, strin
     name: 'Name of the stage.',
     bbch: 'Growth stage, BBCH.',
     date: 'ISO 8601 date.',
+    treatments: 'How many times the block is treated with this setting. Default 1.',
     canopy: 'The canopy that stands at this stage.',
     survey: 'The trees that were measured for it.',
     setting: 'What the operator sets at this stage.',
@@ -158,7 +159,13 @@ export const DESCRIPTIONS: Readonly<Record<string, Readonly<Record<string, strin
     densityClass: 'How dense the canopy stands, as seen.',
     usDensityGalPer1000Ft3: 'Density factor of the US tree-row-volume method.',
     ladM2PerM3: 'Leaf area density, one-sided.',
-    errors: 'Standard errors of the measured means.'
+    errors: 'Standard errors of the measured means.',
+    proposed: 'The canopy was proposed from other rungs and is not measured yet.'
+  },
+  proposed: {
+    from: 'Id of the measured rung that it was proposed from.',
+    to: 'Id of the later measured rung where it lies between two.',
+    by: 'By the published shares of growth stages, or by the degree-days between two dates.'
   },
   profile: { heightM: 'Height above ground.', widthM: 'Canopy width across the row at this height.', relativeDensity: 'Leaf density at this height over the mean of the canopy. Without it, the station says nothing of density.' },
   errors: {
@@ -259,6 +266,8 @@ export const DESCRIPTIONS: Readonly<Record<string, Readonly<Record<string, strin
     rate: 'Product by the basis, in `unit`; percent for "percent-of-water".',
     referenceWaterLPerHa: 'The water that a percentage is meant for.',
     maxPerHa: 'Most product on a hectare of ground in one treatment, in `unit`.',
+    maxPerSeason: 'Most product on a hectare of ground in one season, in `unit`.',
+    maxUses: 'Most treatments in one season.',
     minWaterLPerHa: 'Least water that the label allows.',
     maxWaterLPerHa: 'Most water that the label allows.',
     maxConcentration: 'How strong the mix may be against the dilute one.',

@@ -45,7 +45,7 @@ export const RANGES = {
     ownWaterLPerHa: WATER
   },
   pattern: { rows: whole(1, 20), widthM: range(0.5, 60, 'm') },
-  rungs: { bbch: whole(0, 99) },
+  rungs: { bbch: whole(0, 99), treatments: whole(0, 50) },
   survey: { blockTrees: whole(1, 1_000_000) },
   trees: { heightM: TREE_HEIGHT, skirtM: TREE_SKIRT, widthM: TREE_WIDTH },
   ribbons: { heightM: range(0, 20, 'm') },
@@ -124,6 +124,8 @@ export const RANGES = {
     rate: AMOUNT,
     referenceWaterLPerHa: WATER,
     maxPerHa: AMOUNT,
+    maxPerSeason: AMOUNT,
+    maxUses: whole(1, 50),
     minWaterLPerHa: WATER,
     maxWaterLPerHa: WATER,
     maxConcentration: range(1, 100, '1'),

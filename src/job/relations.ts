@@ -83,7 +83,10 @@ function blockProblems(block: Item, machines: readonly Item[] | undefined, label
     ...leads(block, 'label', 'label', labels && idsOf(labels).keys()),
     ...duplicates(rungs),
     ...rungs.flatMap((rung) => [
-      ...child(rung, 'canopy').flatMap((canopy) => rising(canopy, 'profile', 'heightM')),
+      ...child(rung, 'canopy').flatMap((canopy) => [
+        ...rising(canopy, 'profile', 'heightM'),
+        ...child(canopy, 'proposed').flatMap((p) => [...leads(p, 'from', 'rung', idsOf(rungs).keys()), ...leads(p, 'to', 'rung', idsOf(rungs).keys())])
+      ]),
       ...child(rung, 'survey').flatMap((survey) => items(survey, 'trees').flatMap((tree) => [...rising(tree, 'profile', 'heightM'), ...widthProblems(tree)])),
       // Without its machine nothing can be said about a setting.
       ...(machine ? [...child(rung, 'setting'), ...child(rung, 'saved')].flatMap((s) => settingProblems(s, machine, sizes)) : []),

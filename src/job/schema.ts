@@ -56,7 +56,8 @@ const canopy = z.strictObject({
       heightWidthCorrelation: maybe(E.heightWidthCorrelation),
       trees: maybe(E.trees)
     })
-  )
+  ),
+  proposed: maybe(z.strictObject({ from: id, to: maybe(id), by: z.enum(['stage', 'degree-days']) }))
 });
 
 const TREE = numbers(RANGES.trees);
@@ -163,6 +164,7 @@ const rung = z.strictObject({
   name,
   bbch: maybe(number(RANGES.rungs.bbch)),
   date: maybe(z.iso.date()),
+  treatments: maybe(number(RANGES.rungs.treatments)),
   canopy,
   survey: maybe(survey),
   setting,
@@ -282,6 +284,8 @@ const label = z.strictObject({
   rate: L.rate,
   referenceWaterLPerHa: maybe(L.referenceWaterLPerHa),
   maxPerHa: maybe(L.maxPerHa),
+  maxPerSeason: maybe(L.maxPerSeason),
+  maxUses: maybe(L.maxUses),
   minWaterLPerHa: maybe(L.minWaterLPerHa),
   maxWaterLPerHa: maybe(L.maxWaterLPerHa),
   maxConcentration: maybe(L.maxConcentration),

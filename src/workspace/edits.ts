@@ -21,7 +21,13 @@ export const editBlock = (doc: Document, blockId: string, edit: (block: Block) =
 export const editRung = (doc: Document, blockId: string, rungId: string, edit: (rung: Rung) => Rung): Document =>
   editBlock(doc, blockId, (b) => ({ ...b, rungs: b.rungs.map((r) => (r.id === rungId ? edit(r) : r)) }));
 
-export const patchCanopy = (rung: Rung, patch: Patch<Canopy>): Rung => ({ ...rung, canopy: patched(rung.canopy, patch) });
+/** What is measured in a row: one of these, and the canopy is no longer a proposal. */
+const MEASURED: readonly (keyof Canopy)[] = ['heightM', 'widthM', 'skirtM', 'profile', 'ladM2PerM3', 'tallestTenthM', 'errors'];
+
+export const patchCanopy = (rung: Rung, patch: Patch<Canopy>): Rung => ({
+  ...rung,
+  canopy: patched(rung.canopy, MEASURED.some((field) => patch[field] !== undefined) ? { ...patch, proposed: undefined } : patch)
+});
 export const patchSetting = (rung: Rung, patch: Patch<Setting>): Rung => ({ ...rung, setting: patched(rung.setting, patch) });
 
 /** Sets something at some positions; what they had besides stays. */

@@ -54,9 +54,11 @@ export interface CanopySite {
 /** Everything the engine knows of one canopy. Refuses by name a skirt at or above the top; the rest follows from there. */
 export function canopyState(canopy: Canopy, site: CanopySite, assumptions: Assumptions): CanopyState {
   const at = (field: string) => `canopy.${field}`;
-  const H = given(canopy.heightM, 'm', 'measured', { path: at('heightM') });
-  const Hs = given(canopy.skirtM ?? 0, 'm', canopy.skirtM === undefined ? 'assumed' : 'measured', { path: at('skirtM') });
-  const W = given(canopy.widthM, 'm', 'measured', { path: at('widthM') });
+  // What was proposed from another stage is not measured yet.
+  const sure = canopy.proposed ? 'assumed' : 'measured';
+  const H = given(canopy.heightM, 'm', sure, { path: at('heightM') });
+  const Hs = given(canopy.skirtM ?? 0, 'm', canopy.skirtM === undefined ? 'assumed' : sure, { path: at('skirtM') });
+  const W = given(canopy.widthM, 'm', sure, { path: at('widthM') });
   const R = given(site.rowSpacingM, 'm', 'measured', { path: 'rowSpacingM' });
   const n = given(site.faces, '1', 'stated', { path: 'pattern' });
   const h = Hs.value < H.value ? derive(F.CROWN_HEIGHT, { H, Hs }) : refused('skirt-above-top', at('skirtM'), { skirt: Hs.value, height: H.value });
@@ -71,12 +73,12 @@ export function canopyState(canopy: Canopy, site: CanopySite, assumptions: Assum
   const box = (H.value - Hs.value) * W.value;
   const measured = measuredProfile(canopy) !== null;
   const s: Answer = box > 0
-    ? given(sectionArea(outline) / box, '1', measured ? 'measured' : 'assumed', { path: at(measured ? 'profile' : 'shape') })
+    ? given(sectionArea(outline) / box, '1', measured ? sure : 'assumed', { path: at(measured ? 'profile' : 'shape') })
     : refused('no-section', at('widthM'), { width: W.value });
   const A = derive(F.SECTION_AREA, { s, h, W });
   const TRVs = derive(F.TRV_OUTLINE, { A, R, f });
   const LAD: Answer = canopy.ladM2PerM3 !== undefined
-    ? given(canopy.ladM2PerM3, 'm2/m3', 'measured', { path: at('ladM2PerM3') })
+    ? given(canopy.ladM2PerM3, 'm2/m3', sure, { path: at('ladM2PerM3') })
     : derive(F.LEAF_DENSITY_AT_STAGE, {
         LADf: assumptions.take('canopy.full-leaf-density'),
         u: given(site.bbch === undefined ? 1 : unfoldedShare(site.bbch), '1', site.bbch === undefined ? 'assumed' : 'derived', { path: 'bbch', sources: ['forshey-1987'] })

@@ -31,6 +31,16 @@ export type CanopyShape = 'box' | 'ellipse' | 'spindle' | 'wall';
 /** How dense the canopy stands, as a grower sees it. */
 export type DensityClass = 'open' | 'medium' | 'dense';
 
+/** Where a canopy that nobody has measured comes from. */
+export interface Proposed {
+  /** Id of the measured rung of the same block. */
+  readonly from: string;
+  /** Id of the later one where it lies between two. */
+  readonly to?: string;
+  /** By the published shares of growth stages, or by the degree-days between two dates. */
+  readonly by: 'stage' | 'degree-days';
+}
+
 /** One canopy as measured. Only height and width are needed; the rest has stated defaults. */
 export interface Canopy {
   /** Mean tree height from the ground, m. */
@@ -54,4 +64,6 @@ export interface Canopy {
   /** Leaf area density, one-sided, m² per m³ of canopy. */
   readonly ladM2PerM3?: number;
   readonly errors?: CanopyErrors;
+  /** It was proposed from other rungs and is not measured yet; the first measurement removes this. */
+  readonly proposed?: Proposed;
 }

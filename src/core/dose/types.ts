@@ -29,6 +29,10 @@ export interface Label {
   readonly referenceWaterLPerHa?: number;
   /** Most product on a hectare of ground in one treatment, in `unit`. */
   readonly maxPerHa?: number;
+  /** Most product on a hectare of ground in one season, in `unit`. */
+  readonly maxPerSeason?: number;
+  /** Most treatments in one season. */
+  readonly maxUses?: number;
   readonly minWaterLPerHa?: number;
   readonly maxWaterLPerHa?: number;
   /** How strong the mix may be against the dilute one. */

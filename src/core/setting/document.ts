@@ -22,6 +22,8 @@ export interface Rung {
   readonly bbch?: number;
   /** ISO date. */
   readonly date?: string;
+  /** How many times the block is treated with this setting. Default 1. */
+  readonly treatments?: number;
   readonly canopy: Canopy;
   /** The trees that were measured for it. */
   readonly survey?: TreeSurvey;

@@ -62,6 +62,7 @@ const REFERENCES: Readonly<Record<string, string>> = {
   table: 'nozzle table of this file',
   size: 'size of the nozzle table',
   assumption: 'assumption of this program',
+  rung: 'rung of the block',
   record: 'record in the file or among those kept here'
 };
 
