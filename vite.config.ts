@@ -1,5 +1,5 @@
 import { sveltekit } from '@sveltejs/kit/vite';
-import { defineConfig } from 'vite';
+import { defineConfig, type Plugin } from 'vite';
 
 /** What every station stands on. Cut into many small files, as the bundler would by itself, it compresses worse. */
 const SPINE = [
@@ -15,15 +15,48 @@ const SPINE = [
   String.raw`ui/nozzles/`,
   String.raw`ui/row/(RungStrip|Differences)\.`,
   String.raw`ui/setting/(AirPanel|FindingsList|OptionsTable|SettingPanel|FigureRow)\.`,
-  String.raw`ui/shell/(Header|stations|OwnRow)\.`,
+  String.raw`ui/shell/(Header|stations)\.`,
   String.raw`ui/spray/SpraySwitch\.`,
   String.raw`words/en/spray/switch\.`
 ];
 
+/** Words of the first screen, in one file for each language. */
+const FIRST_WORDS = String.raw`(english|findings|refusals|options|sprayer|strategies|differences|formulas|screen|section|spray/switch)\.ts`;
+const OTHERS = ['de', 'es', 'fr', 'it', 'pt'];
+
+interface Node {
+  readonly type: string;
+  readonly start: number;
+  readonly end: number;
+  readonly declaration?: { readonly type: string; readonly declarations?: readonly { readonly id: { readonly name: string }; readonly init: Node | null }[] } | null;
+}
+
+/** Every exported constant of an English module takes what its twin in the spoken language says; see `src/words/translation.ts`. */
+const translations = (): Plugin => ({
+  name: 'translations',
+  enforce: 'post',
+  transform(code, id) {
+    const module = /\/src\/words\/en\/(.+)\.ts$/.exec(id.split('?')[0]!)?.[1];
+    if (!module) return null;
+    const body = this.parse(code).body as unknown as readonly Node[];
+    const constants = body.flatMap((n) => (n.type === 'ExportNamedDeclaration' && n.declaration?.type === 'VariableDeclaration' ? (n.declaration.declarations ?? []) : []));
+    let out = code;
+    for (const { id: { name }, init } of [...constants].reverse()) if (init) out = `${out.slice(0, init.start)}translated(${out.slice(init.start, init.end)}, twin?.${name})${out.slice(init.end)}`;
+    return { code: `import { translated, twinOf } from '#words/translation.ts';\nconst twin = await twinOf('${module}');\n${out}`, map: null };
+  }
+});
+
+const groups = [
+  // What fetches other files must stand before the spine, which waits for its words.
+  { name: 'fetch', test: /vite\/preload-helper|\/src\/words\/translation\.ts/ },
+  { name: 'spine', test: new RegExp(`/src/(${SPINE.join('|')})`) },
+  ...OTHERS.map((code) => ({ name: `words-${code}`, test: new RegExp(`/src/words/${code}/${FIRST_WORDS}`) }))
+];
+
 export default defineConfig({
-  plugins: [sveltekit()],
+  plugins: [sveltekit(), translations()],
   build: {
     assetsInlineLimit: 0,
-    rolldownOptions: { output: { codeSplitting: { groups: [{ name: 'spine', test: new RegExp(`/src/(${SPINE.join('|')})`) }] } } }
+    rolldownOptions: { output: { codeSplitting: { groups } } }
   }
 });

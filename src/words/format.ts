@@ -6,7 +6,8 @@ export const DASH = '–';
 const MINUS = '−';
 const THIN_SPACE = '\u202f';
 const FIXED_SPACE = '\u00a0';
-const GROUP: Record<UnitSystem, string> = { metric: THIN_SPACE, us: ',' };
+/** A thin space as ISO 80000-1 has it, or where US units are read in English, a comma: beside a decimal comma it would be read as one. */
+const groupMark = (system: UnitSystem): string => (system === 'us' && language().decimalMark !== ',' ? ',' : THIN_SPACE);
 
 /** Below this a value is shown as nothing: it is what rounding leaves of a zero. */
 const NOTHING = 1e-9;
@@ -53,7 +54,7 @@ const isZero = (text: string): boolean => !/[1-9]/.test(text);
 function write(value: number, usual: number, least: number, system: UnitSystem): string {
   if (!Number.isFinite(value)) return DASH;
   const size = Math.abs(value);
-  const text = size >= HUGE ? size.toExponential(2) : grouped(digitsOf(size, usual, least), GROUP[system], language().decimalMark);
+  const text = size >= HUGE ? size.toExponential(2) : grouped(digitsOf(size, usual, least), groupMark(system), language().decimalMark);
   return value < 0 && !isZero(text) ? MINUS + text : text;
 }
 
@@ -99,12 +100,12 @@ export function formatShare(share: number): string {
   return text === DASH ? text : `${text}${FIXED_SPACE}%`;
 }
 
-/** For a field to type in: no groups, a plain point and minus, no zeros at the end; '' where there is no number. */
+/** For a field to type in: no groups, the language's decimal mark, a plain minus, no zeros at the end; '' where there is no number. */
 export function formatPlain(value: number, unit: Unit, system: UnitSystem): string {
   if (!Number.isFinite(value)) return '';
   const there = shown(value, unit, system);
   const size = Math.abs(there);
   const { decimals } = display(unit, system);
-  const text = String(Number(digitsOf(size, Math.max(decimals, 1), leastDigits(size, unit, decimals))));
+  const text = String(Number(digitsOf(size, Math.max(decimals, 1), leastDigits(size, unit, decimals)))).replace('.', language().decimalMark);
   return there < 0 && text !== '0' ? `-${text}` : text;
 }

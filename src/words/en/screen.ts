@@ -6,6 +6,8 @@ export const screen = {
   stationsName: 'Stations',
   menu: 'Units, theme, files',
   themes: { paper: 'paper', sun: 'sun', shed: 'shed' },
+  language: 'Language',
+  languageNotKept: 'This device does not keep the choice of a language.',
   units: 'Units',
   systems: { metric: 'metric', us: 'US' },
   undo: 'Undo',
