@@ -145,13 +145,13 @@ const printable = (key: string): string =>
   (key.length > 60 ? key.slice(0, 59) + '…' : key).replace(/\p{C}/gu, (c) => '\\u' + (c.codePointAt(0) ?? 0).toString(16).padStart(4, '0'));
 
 /** One problem as a sentence or two that name the place, what stands there, what is allowed, and a remedy. */
-export function problemSentence({ code, path, line, column, value, parameters }: ToldProblem): string {
+export const problemSentence = ({ code, path, line, column, value, parameters }: ToldProblem): string => {
   const sentence = (PROBLEM_SENTENCES as Record<string, Sentence>)[code];
   const said = sentence ? sentence(parameters, value) : `is refused (${code}).`;
   const place =
     line === undefined ? fieldName(path ?? '') || 'The file' : `Line ${line}` + (column && !said.startsWith(':') ? `, ${column}` : '');
   return said.startsWith(':') ? place + said : `${place} ${said}`;
-}
+};
 
 /** What follows a list of problems that was cut. */
 export const moreProblems = (more: number): string => (more > 0 ? `And ${figure(more)} more problem${more === 1 ? '' : 's'}.` : '');

@@ -1,5 +1,5 @@
 /** L7 and R7 as "7", when both sides share a number; else the names. */
-export function together(ids: readonly string[]): string {
+function together(ids: readonly string[]): string {
   const numbers = new Map<string, number>();
   for (const id of ids) {
     const n = id.replace(/^\D+/, '');

@@ -31,8 +31,26 @@ export const DROPLETS: Language['droplets'] = {
   UC: 'ultra coarse'
 };
 
-/** English names the colours as the tables do. */
-export const COLOURS: Language['colours'] = {};
+/** Colours of nozzle tables, by the name that ISO 10625 gives them; another stands as its table prints it. */
+export const COLOURS: Language['colours'] = {
+  purple: 'purple',
+  olive: 'olive',
+  pink: 'pink',
+  orange: 'orange',
+  'light-green': 'light green',
+  green: 'green',
+  yellow: 'yellow',
+  lilac: 'lilac',
+  blue: 'blue',
+  'brown-red': 'brown red',
+  red: 'red',
+  brown: 'brown',
+  grey: 'grey',
+  white: 'white',
+  'light-blue': 'light blue',
+  'yellow-green': 'yellow green',
+  black: 'black'
+};
 
 /** Air given against air needed, ways to match them, and the judge. */
 export const AIR: Language['air'] = {
