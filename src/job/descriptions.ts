@@ -15,6 +15,7 @@ export const DESCRIPTIONS: Readonly<Record<string, Readonly<Record<string, strin
     labels: 'What product labels say. Ids are unique. The printed label always rules.',
     day: 'What was measured at the block, in the shade, just before spraying.',
     assumptions: "The user's own values in place of the engine's assumptions, by assumption id.",
+    ownStrategies: "Strategies of the user's own, compared with the built-in ones. A block follows a built-in one. Ids are unique.",
     recordRules: 'Whose lists records are looked through with. Local law decides what is asked for.',
     records: 'What was done, in the order in which it was written down. A record is never changed: an amendment is another record.'
   },
@@ -36,6 +37,14 @@ export const DESCRIPTIONS: Readonly<Record<string, Readonly<Record<string, strin
     concentration: 'How many times the dilute strength the mix is wanted, where the strategy names a dilute volume. Default 1.',
     ownWaterLPerHa: "Water wanted instead of the strategy's.",
     rungs: 'Stages of the season in order, each with its canopy and its setting. Ids are unique within the block.'
+  },
+  ownStrategies: {
+    id: 'Id of the strategy; the comparison calls it by this id behind "own.".',
+    name: 'Name of the strategy.',
+    index: 'Dose over the label dose as a formula over the canopy: numbers, + - * / ^, brackets, min max sqrt exp log abs, and H Hs h W R f n s A TRVg TRVc TRVs LWA RL UCR LAD LAI k m. Its dimension is not checked.',
+    water: 'Water in L/ha as such a formula.',
+    waterKind: 'Whether that water is a dilute spray, to the point of run-off, or one applied as it is. Default: dilute.',
+    note: 'Where the formula comes from, in free words.'
   },
   pattern: {
     kind: 'Which way of driving.',

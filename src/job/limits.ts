@@ -1,3 +1,4 @@
+import { LONGEST_FORMULA } from '#core/dose/own/types.ts';
 import type { Unit } from '#core/quantity/units.ts';
 
 /** A unit of the engine, or one in which a number is only ever written down. */
@@ -157,6 +158,7 @@ export const LENGTHS = {
   points: [1, 50],
   droplets: [1, 50],
   labels: [0, 200],
+  ownStrategies: [0, 50],
   rounds: [0, 50],
   runs: [0, 50],
   catches: [0, 100],
@@ -175,6 +177,7 @@ export const LENGTHS = {
 /** Characters of a text. */
 export const NAME_LENGTH = 120;
 export const ID_LENGTH = 40;
+export const FORMULA_LENGTH = LONGEST_FORMULA;
 /** Of a line in a record, and of several. */
 export const RECORD_TEXT_LENGTH = 300;
 export const LINES_LENGTH = 16_000;

@@ -36,6 +36,7 @@ export const PROBLEM_CODES = [
   'no-such-reference',
   'not-rising',
   'least-above-most',
+  'bad-formula',
   // one record against another
   'amends-itself',
   'amends-in-circle',

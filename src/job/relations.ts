@@ -1,6 +1,7 @@
+import { parseOwn } from '#core/dose/own/parse.ts';
 import { ISO_10625 } from '#core/sprayer/iso10625.ts';
 import { KNOWN_ASSUMPTIONS } from './assumptions.ts';
-import { RANGES } from './limits.ts';
+import { FORMULA_LENGTH, RANGES } from './limits.ts';
 import { nearest } from './nearest.ts';
 import { problem, type Problem } from './problem.ts';
 import { amendmentProblems } from './record/amendments.ts';
@@ -50,15 +51,17 @@ export function relationProblems(document: Raw): Problem[] {
   const machines = items(root, 'machines');
   const tables = items(root, 'nozzleTables');
   const labels = items(root, 'labels');
+  const own = items(root, 'ownStrategies');
   const records = items(root, 'records');
   const sizes = sizesByTable(tables);
   return [
-    ...[blocks, machines, tables, labels, records].flatMap((list) => duplicates(list)),
+    ...[blocks, machines, tables, labels, own, records].flatMap((list) => duplicates(list)),
     ...reserved(tables),
     ...blocks.flatMap((block) => blockProblems(block, listed(root, 'machines'), listed(root, 'labels'), sizes)),
     ...machines.flatMap((machine) => machineProblems(machine, sizes)),
     ...tables.flatMap(tableProblems),
     ...labels.flatMap((label) => ordered(label, 'minWaterLPerHa', 'maxWaterLPerHa')),
+    ...own.flatMap(formulaProblems),
     ...child(root, 'assumptions').flatMap(assumptionProblems),
     ...amendmentProblems(records)
   ];
@@ -201,6 +204,16 @@ const assumptionProblems = ({ raw, steps }: Item): Problem[] =>
     const { least, most, unit } = known;
     if (typeof value !== 'number' || (value >= least && value <= most)) return [];
     return [problem([...steps, id], 'out-of-range', value, { least, most, unit })];
+  });
+
+/** A formula of the user's own must be one. */
+const formulaProblems = ({ raw, steps }: Item): Problem[] =>
+  ['index', 'water'].flatMap((field) => {
+    const formula = text(raw[field]);
+    // What is too short or too long is told by the field itself.
+    if (formula === undefined || formula === '' || formula.length > FORMULA_LENGTH) return [];
+    const parsed = parseOwn(formula, '');
+    return parsed.kind === 'refused' ? [problem([...steps, field], 'bad-formula', formula, { ...parsed.parameters, reason: parsed.code })] : [];
   });
 
 function duplicates(list: readonly Item[], field = 'id'): Problem[] {

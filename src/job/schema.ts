@@ -7,14 +7,15 @@ import { FORMULATIONS } from '#core/mix/types.ts';
 import { PAPER_PLACES, RIBBON_CLASSES } from '#core/spray/seen.ts';
 import { DROPLET_CLASSES } from '#core/sprayer/types.ts';
 import { RECORD_RULES, RECORDS } from './record/schema.ts';
-import { ASSUMPTION_RANGE, ID, LENGTHS, NAME_LENGTH, RANGES, type Range } from './limits.ts';
+import { ASSUMPTION_RANGE, FORMULA_LENGTH, ID, LENGTHS, NAME_LENGTH, RANGES, RECORD_TEXT_LENGTH, type Range } from './limits.ts';
 
 // Without this zod writes functions from text, which the page's content security policy forbids.
 z.config({ jitless: true });
 
 const id = z.string().check(z.regex(ID));
 /** One line of text: no control characters, which a terminal would obey. */
-const name = z.string().check(z.minLength(1), z.maxLength(NAME_LENGTH), z.regex(/^\P{Cc}*$/u));
+const line = (most: number) => z.string().check(z.minLength(1), z.maxLength(most), z.regex(/^\P{Cc}*$/u));
+const name = line(NAME_LENGTH);
 
 const number = ({ least, most, whole }: Range) => (whole ? z.int() : z.number()).check(z.minimum(least), z.maximum(most));
 
@@ -294,6 +295,15 @@ const label = z.strictObject({
   finestClass: maybe(z.enum(['VF', 'F', 'M', 'C', 'VC', 'XC', 'UC']))
 });
 
+const ownStrategy = z.strictObject({
+  id,
+  name,
+  index: line(FORMULA_LENGTH),
+  water: maybe(line(FORMULA_LENGTH)),
+  waterKind: maybe(z.enum(['dilute', 'applied'])),
+  note: maybe(line(RECORD_TEXT_LENGTH))
+});
+
 const D = numbers(RANGES.day);
 const day = z.strictObject({
   temperatureC: maybe(D.temperatureC),
@@ -314,6 +324,7 @@ export const DOCUMENT = z.strictObject({
   labels: list(label, LENGTHS.labels),
   day: maybe(day),
   assumptions: maybe(z.record(id, number(ASSUMPTION_RANGE))),
+  ownStrategies: maybe(list(ownStrategy, LENGTHS.ownStrategies)),
   recordRules: maybe(RECORD_RULES),
   records: maybe(RECORDS)
 });

@@ -1,6 +1,5 @@
 import type { Severity } from '#core/advice/finding.ts';
 import type { Act } from '#core/dose/product.ts';
-import type { StrategyId } from '#core/dose/types.ts';
 import type { UnitSystem } from '#core/quantity/units.ts';
 import type { Verdict } from '#core/sprayer/aim.ts';
 import type { DropletClass, PassPattern } from '#core/sprayer/types.ts';
@@ -20,15 +19,15 @@ export const actWord = (act: Act): string => language().acts[act];
 export const colourWord = (colour: string): string => look(language().colours, colour) ?? colour.replaceAll('-', ' ');
 export const fieldWord = (path: string): string => look(language().fields, path) ?? path;
 
-export const strategyWords = (id: StrategyId): StrategyWords => language().strategies[id];
+export const strategyWords = (id: string): StrategyWords => look(language().strategies, id) ?? { name: id, line: '', full: '' };
 export const validitySentence = (code: string): string => look(language().validity, code) ?? code;
 export const assumptionWords = (id: string): AssumptionWords => look(language().assumptions, id) ?? { label: id, meaning: '' };
 
 /** Title of a formula: a short noun phrase. */
 export const formulaTitle = (id: string): string => look(language().formulas, family(id)) ?? id;
 
-/** Formulas that come in several kinds (products in kg and L, spray patterns) share their words. */
-const family = (id: string): string => id.replace(/-(kg|L|hollow-cone|full-cone|flat-fan)$/, '');
+/** Formulas that come in several kinds (products in kg and L, spray patterns, those of the user's own) share their words. */
+const family = (id: string): string => id.replace(/-(kg|L|hollow-cone|full-cone|flat-fan)$/, '').replace(/^own\..*\./, 'own-');
 
 /** What a symbol of a formula stands for. */
 export function symbolName(symbol: string, formulaId = ''): string {

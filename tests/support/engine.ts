@@ -5,6 +5,7 @@ import '#words/deep.ts';
 import '#words/headland/join.ts';
 import '#words/row/join.ts';
 import '#words/spray/join.ts';
+import '#words/strategies/join.ts';
 import '#core/mix/loads.ts';
 import '#core/mix/active.ts';
 import '#core/fitting/figures.ts';

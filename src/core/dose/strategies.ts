@@ -31,4 +31,4 @@ const ALL = [
   LEAF_AREA
 ] as const satisfies readonly Strategy[];
 
-export const STRATEGIES: ReadonlyMap<StrategyId, Strategy> = new Map<StrategyId, Strategy>(ALL.map((s) => [s.id, s]));
+export const STRATEGIES: ReadonlyMap<StrategyId, Strategy> = new Map<StrategyId, Strategy>(ALL.map((s) => [s.id as StrategyId, s]));

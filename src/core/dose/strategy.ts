@@ -12,7 +12,10 @@ export type Symbol = string;
  * (`CanopyFigures`) and of the strategy's own constants; the engine binds them by symbol.
  */
 export interface Strategy {
-  readonly id: StrategyId;
+  /** Of one of the user's own, `own.` and its id in the document. */
+  readonly id: StrategyId | `own.${string}`;
+  /** Of one of the user's own. */
+  readonly name?: string;
   /** Symbol of the canopy figure that it scales by; none for a strategy that does not scale. */
   readonly descriptor: 'RL' | 'h' | 'LWA' | 'TRVc' | 'TRVg' | 'TRVs' | 'UCR' | 'LAI' | null;
   /** Height convention: total height from the ground, crown from the skirt, or none. */

@@ -1,6 +1,7 @@
 import type { Check } from '../check/types.ts';
 import type { TreeSurvey } from '../canopy/survey/types.ts';
 import type { Canopy } from '../canopy/types.ts';
+import type { OwnStrategy } from '../dose/own/types.ts';
 import type { Label, StrategyId } from '../dose/types.ts';
 import type { Fitting } from '../fitting/types.ts';
 import type { Mix } from '../mix/types.ts';
@@ -76,6 +77,8 @@ export interface Document {
   readonly labels: readonly Label[];
   readonly day?: Day;
   readonly assumptions?: AssumptionValues;
+  /** Strategies of the user's own, to be compared with the others. A block follows one of the others. */
+  readonly ownStrategies?: readonly OwnStrategy[];
   /** Whose lists records are looked through with. */
   readonly recordRules?: readonly ChosenRules[];
   /** What was done, in the order in which it was written down. Outside undo. */

@@ -34,7 +34,7 @@ export interface Formula<K extends string = string> {
   readonly symbol: string;
   readonly unit: Unit;
   /**
-   * Arithmetic that any calculator reads: + - * / ^ ( ) sqrt min max exp log asin.
+   * Arithmetic that any calculator reads: + - * / ^ ( ) sqrt min max exp log asin; abs in those of the user's own.
    * A test evaluates it with an independent parser and compares it with `compute`.
    */
   readonly expression: string;

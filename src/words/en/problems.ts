@@ -1,3 +1,5 @@
+import { whyNoFormula } from './strategies/own.ts';
+
 /** What a sentence is told: a problem of a document or of a row of a table, as the reader reports it. */
 export interface ToldProblem {
   readonly code: string;
@@ -109,6 +111,8 @@ export const PROBLEM_SENTENCES = {
     (p['choices'] ? `there are: ${p['choices']}. ${meant(p) || 'Choose one of these, or add it.'}` : 'there are none. Add it, or leave this field out.'),
   'not-rising': (p, v) => `is ${v}, not above the ${figure(p['before'])} of the entry before it; more than ${figure(p['before'])} is needed. Put the entries in rising order.`,
   'least-above-most': (p, v) => `is ${v}, above ${p['mostField']}, which is ${figure(p['most'])}; at most that is allowed. Swap or correct the two.`,
+
+  'bad-formula': (p, v) => `is ${v}, which cannot be worked out. ${whyNoFormula(p)}`,
 
   'amends-itself': (_, v) => `is ${v}, its own id; a record amends an earlier one. Name the record that it stands for.`,
   'amends-in-circle': (_, v) => `is ${v}, which leads back to this record; amendments lead back to a first record that amends none. Correct one of them.`,

@@ -39,7 +39,9 @@ describe('every code of the engine has words, and no words are left over:', () =
     same(all, Object.keys(words.findings));
   });
   it('refusals', () => {
-    const all = codesIn(/refused\(\s*'([a-z-]+)'/g);
+    const own = codesIn(/(?:refuse|stop)\(\s*'(own-[a-z-]+)'/g, read('src/core/dose/own/parse.ts'));
+    const near = codesIn(/unknown\('(own-[a-z-]+)'/g, read('src/core/dose/own/parse.ts')).flatMap((code) => [code, `${code}-near`]);
+    const all = [...codesIn(/refused\(\s*'([a-z-]+)'/g), ...own, ...near];
     for (const code of REFUSAL_CODES) expect(all).toContain(code);
     same(all, Object.keys(words.refusals));
   });
@@ -51,7 +53,7 @@ describe('every code of the engine has words, and no words are left over:', () =
   it('acts', () => same(codesIn(/acts\.push\((?:[^)]*\? )?'([a-z-]+)'/g).concat(codesIn(/acts\.push\([^)]*\? '[a-z-]+' : '([a-z-]+)'/g), ['own-water']), Object.keys(words.acts)));
   it('assumptions', () => same([...ASSUMPTIONS.keys(), ...SPRAY_ASSUMPTIONS.map((a) => a.id)], Object.keys(words.assumptions)));
   it('strategies', () => same(STRATEGIES.keys(), Object.keys(words.strategies)));
-  it('validity', () => same(new Set([...STRATEGIES.values()].flatMap((s) => s.validity)), Object.keys(words.validity)));
+  it('validity', () => same(new Set([...[...STRATEGIES.values()].flatMap((s) => s.validity), 'own-formula']), Object.keys(words.validity)));
   it('certainties', () => same(CERTAINTIES, Object.keys(words.certainties)));
   it('severities', () => same(SEVERITIES, Object.keys(words.severities)));
   it('fields that the engine names', () => {
