@@ -66,3 +66,14 @@ test('on a phone the drawing stays in view while the rest scrolls under it', asy
   await page.getByRole('heading', { name: 'Findings' }).scrollIntoViewIfNeeded();
   await expect(app.drawing).toBeInViewport({ ratio: 0.9 });
 });
+
+test('the page’s policy lets nothing unsafe in, nothing from elsewhere, and no text become markup', async ({ page }) => {
+  test.skip(isPhone(page), 'the page is the same');
+  await page.goto('');
+  const policy = (await page.locator('meta[http-equiv=content-security-policy]').getAttribute('content'))!;
+  expect(policy).not.toMatch(/unsafe|\*|https?:/);
+  expect(policy).toContain("default-src 'none'");
+  expect(policy).toContain("require-trusted-types-for 'script'");
+  await expect(page.locator('.ground-line')).toBeAttached();
+  expect(await page.evaluate(() => { try { document.createElement('p').innerHTML = '<b>x</b>'; return 'let in'; } catch (e) { return (e as Error).name; } })).toBe('TypeError');
+});

@@ -1,4 +1,6 @@
 import { KINDS, type Asked, type Given, type Kind, type Message, type Task } from './messages.ts';
+import { moduleWorker } from '../worker.ts';
+import file from './worker.ts?worker&url';
 
 /** What a worker does for its client; tests put something else in its place. */
 export interface Port {
@@ -7,7 +9,7 @@ export interface Port {
   onmessage: ((event: MessageEvent<Message>) => void) | null;
   onerror: ((event: ErrorEvent) => void) | null;
 }
-export const startWorker = (): Port => new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
+export const startWorker = (): Port => moduleWorker(file);
 
 /** Far beyond what anything here takes: whoever is silent for so long will not speak any more. */
 const SILENT_MS = 20_000;

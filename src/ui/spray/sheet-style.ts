@@ -2,12 +2,18 @@
 const PRODUCT = /calc\((-?[\d.]+)px \* ([\d.]+)\)/g;
 const NAMES = /var\((--[\w-]+)\)/g;
 
+/** The page trusts no text as markup; a drawing of ours is parsed only to see which rules match it, and is never put into the page. */
+interface Trust {
+  createPolicy(name: string, rules: { createHTML(text: string): string }): { createHTML(text: string): unknown };
+}
+const policy = (globalThis as { trustedTypes?: Trust }).trustedTypes?.createPolicy('rowtailor-drawing', { createHTML: (text) => text });
+
 /**
  * The rules of the page's own style sheets that the drawing uses, with the theme's values put in, so that the file looks as the screen
  * does and stands alone. What the page hides or fades stays behind: only rules that match an element of the drawing are taken.
  */
 export function styleFor(svg: string): string {
-  const drawing = new DOMParser().parseFromString(svg, 'image/svg+xml').documentElement;
+  const drawing = new DOMParser().parseFromString((policy?.createHTML(svg) ?? svg) as string, 'image/svg+xml').documentElement;
   const rules = [...document.styleSheets].flatMap((sheet) => [...sheet.cssRules]).filter((r) => r instanceof CSSStyleRule);
   const used = rules.filter((r) => /\.|svg/.test(r.selectorText) && drawing.querySelector(r.selectorText)).map((r) => r.cssText);
   const values = getComputedStyle(document.documentElement);
