@@ -2,10 +2,10 @@ import type { CanopyState } from '../../canopy/canopy.ts';
 import { intervalOf, type Interval } from '../../canopy/uncertainty.ts';
 import type { Document } from '../../setting/document.ts';
 import type { Result } from '../../setting/result.ts';
-import { refused, type Answer } from '../../working/answer.ts';
+import { refused, valueOf, type Answer } from '../../working/answer.ts';
 import { derive } from '../../working/figure.ts';
 import { evaluateStrategy, type StrategyAnswer } from '../evaluate.ts';
-import { product, type Act } from '../product.ts';
+import { FIXED, product, type Act, type Product } from '../product.ts';
 import type { Strategy } from '../strategy.ts';
 import { CONCENTRATION } from '../water.ts';
 import { sceneOf, type Scene } from './scene.ts';
@@ -51,8 +51,17 @@ function rowOf(strategy: Strategy, { label, volume, assumptions }: Scene, canopy
     dose: dosed?.perHa ?? null,
     acts: dosed?.acts ?? [],
     concentration: dilute && derive(CONCENTRATION, { V1: dilute, V: volume }),
-    intervals: { water: interval(water), index: interval(index), dose: interval(dosed?.perHa ?? null) }
+    intervals: { water: interval(water), index: interval(index), dose: dosed && allowed(interval(dosed.perHa), dosed) }
   };
+}
+
+/** An interval of a dose ends where the label's rules end it: at its maximum, and for an adapted dose at the whole dose and the user's floor. */
+function allowed(interval: Interval | null, { label, labelDose }: Product): Interval | null {
+  if (!interval) return null;
+  const whole = FIXED.has(label.basis) ? (valueOf(labelDose) ?? Infinity) : Infinity;
+  const most = Math.min(label.maxPerHa ?? Infinity, label.adaptation === 'downward' ? whole : Infinity);
+  const least = Number.isFinite(whole) ? whole * (label.floor ?? 0) : 0;
+  return { ...interval, low: Math.min(Math.max(interval.low, least), most), high: Math.min(interval.high, most) };
 }
 
 export const isOwn = (s: Strategy): boolean => s.id.startsWith('own.');
