@@ -60,6 +60,7 @@ export const DESCRIPTIONS: Readonly<Record<string, Readonly<Record<string, strin
     treatments: 'How many times the block is treated with this setting. Default 1.',
     canopy: 'The canopy that stands at this stage.',
     survey: 'The trees that were measured for it.',
+    photo: 'Gaps that were counted in a photograph of it. The picture itself is not kept.',
     setting: 'What the operator sets at this stage.',
     saved: 'The last setting that was saved: what a change is compared with.',
     check: 'How the setting was proved on the headland.',
@@ -67,7 +68,16 @@ export const DESCRIPTIONS: Readonly<Record<string, Readonly<Record<string, strin
     mix: 'The treatment: products, loads, work.',
     seen: 'What was seen in the field with this setting, to be set beside the prediction.'
   },
-  survey: { trees: 'One entry a tree.', blockTrees: 'Trees that stand in the block.' },
+  survey: { trees: 'One entry a tree.', blockTrees: 'Trees that stand in the block.', groups: 'How many trees of each row or variety stand in the block; the whole is then weighted by them.' },
+  groups: { by: 'Whether a row or a variety is meant.', name: 'Its name; empty for trees of which it was not told.', trees: 'Trees of it that stand in the block.' },
+  photo: { threshold: 'Pixels whose blue, 0 to 255, is this or more are gaps.', bands: 'Height bands, from the lowest up.' },
+  bands: {
+    fromM: 'Lower edge, above ground.',
+    toM: 'Upper edge, above ground.',
+    widthM: 'Width of the canopy along the view, across the row.',
+    pixels: 'Pixels that were counted.',
+    gaps: 'Of these, pixels that showed what is behind the canopy.'
+  },
   trees: {
     tree: 'What the tree is called.',
     row: 'Row that it stands in.',

@@ -48,6 +48,10 @@ export const RANGES = {
   pattern: { rows: whole(1, 20), widthM: range(0.5, 60, 'm') },
   rungs: { bbch: whole(0, 99), treatments: whole(0, 50) },
   survey: { blockTrees: whole(1, 1_000_000) },
+  groups: { trees: whole(1, 1_000_000) },
+  photo: { threshold: whole(1, 255) },
+  /** Height bands of a photograph. */
+  bands: { fromM: range(0, 20, 'm'), toM: range(0, 20, 'm'), widthM: range(0, 12, 'm'), pixels: whole(1, 100_000_000), gaps: whole(0, 100_000_000) },
   trees: { heightM: TREE_HEIGHT, skirtM: TREE_SKIRT, widthM: TREE_WIDTH },
   ribbons: { heightM: range(0, 20, 'm') },
   papers: { heightM: range(0, 20, 'm'), coveragePercent: range(0, 100, '%') },
@@ -168,6 +172,10 @@ export const LENGTHS = {
   profile: [2, 60],
   /** Trees of a survey. */
   trees: [0, 1000],
+  /** Their rows and varieties. */
+  groups: [0, 1000],
+  /** Of a photograph. */
+  bands: [1, 24],
   ribbons: [0, 60],
   papers: [0, 60],
   /** Some years of them; what is kept must still be readable as one file. */

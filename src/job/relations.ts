@@ -91,6 +91,7 @@ function blockProblems(block: Item, machines: readonly Item[] | undefined, label
         ...child(canopy, 'proposed').flatMap((p) => [...leads(p, 'from', 'rung', idsOf(rungs).keys()), ...leads(p, 'to', 'rung', idsOf(rungs).keys())])
       ]),
       ...child(rung, 'survey').flatMap((survey) => items(survey, 'trees').flatMap((tree) => [...rising(tree, 'profile', 'heightM'), ...widthProblems(tree)])),
+      ...child(rung, 'photo').flatMap((photo) => [...rising(photo, 'bands', 'fromM'), ...items(photo, 'bands').flatMap((b) => [...ordered(b, 'fromM', 'toM'), ...ordered(b, 'gaps', 'pixels')])]),
       // Without its machine nothing can be said about a setting.
       ...(machine ? [...child(rung, 'setting'), ...child(rung, 'saved')].flatMap((s) => settingProblems(s, machine, sizes)) : []),
       ...child(rung, 'check').flatMap((check) => checkProblems(check, machine, sizes)),

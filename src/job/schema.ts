@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { FORMAT, VERSION, type Document } from '#core/setting/document.ts';
+import { GROUPINGS } from '#core/canopy/survey/types.ts';
 import { STRATEGY_IDS } from '#core/dose/types.ts';
 import { TICK_ITEMS, TOLERANCES } from '#core/check/types.ts';
 import { WEIGHTINGS } from '#core/fitting/types.ts';
@@ -76,7 +77,13 @@ const survey = z.strictObject({
     }),
     LENGTHS.trees
   ),
-  blockTrees: maybe(number(RANGES.survey.blockTrees))
+  blockTrees: maybe(number(RANGES.survey.blockTrees)),
+  groups: maybe(list(z.strictObject({ by: z.enum(GROUPINGS), name: z.string().check(z.maxLength(NAME_LENGTH), z.regex(/^\P{Cc}*$/u)), trees: number(RANGES.groups.trees) }), LENGTHS.groups))
+});
+
+const photo = z.strictObject({
+  ...numbers(RANGES.photo),
+  bands: list(z.strictObject(numbers(RANGES.bands)), LENGTHS.bands)
 });
 
 const N = numbers(RANGES.nozzles);
@@ -168,6 +175,7 @@ const rung = z.strictObject({
   treatments: maybe(number(RANGES.rungs.treatments)),
   canopy,
   survey: maybe(survey),
+  photo: maybe(photo),
   setting,
   saved: maybe(setting),
   check: maybe(check),

@@ -1,4 +1,5 @@
 /** The whole engine and all its words, for tests that look at every formula and every code. Imported for its effect. */
+import '#core/canopy/photo/density.ts';
 import '#core/check/check.ts';
 import '#core/setting/evaluate.ts';
 import '#words/deep.ts';

@@ -1,4 +1,5 @@
 import type { Check } from '../check/types.ts';
+import type { CanopyPhoto } from '../canopy/photo/types.ts';
 import type { TreeSurvey } from '../canopy/survey/types.ts';
 import type { Canopy } from '../canopy/types.ts';
 import type { OwnStrategy } from '../dose/own/types.ts';
@@ -28,6 +29,8 @@ export interface Rung {
   readonly canopy: Canopy;
   /** The trees that were measured for it. */
   readonly survey?: TreeSurvey;
+  /** Gaps that were counted in a photograph of it. */
+  readonly photo?: CanopyPhoto;
   readonly setting: Setting;
   /** The last setting that was saved: what a change is compared with. */
   readonly saved?: Setting;

@@ -1,3 +1,4 @@
+import type { CANOPY_SOURCES } from './canopy.ts';
 import type { HEADLAND_SOURCES } from './headland.ts';
 import type { SPRAY_SOURCES } from './spray.ts';
 import { source, type Source } from './source.ts';
@@ -57,5 +58,5 @@ export const SOURCES = {
   'habit': source('common practice', '', 'no citable source', '', 'value in general use', 'memory')
 } as const satisfies Record<string, Source>;
 
-/** Of these and of those that are loaded with the headland and the spray model. */
-export type SourceId = keyof typeof SOURCES | keyof typeof HEADLAND_SOURCES | keyof typeof SPRAY_SOURCES;
+/** Of these and of those that are loaded with the headland, the spray model, photographs and laser files. */
+export type SourceId = keyof typeof SOURCES | keyof typeof HEADLAND_SOURCES | keyof typeof SPRAY_SOURCES | keyof typeof CANOPY_SOURCES;

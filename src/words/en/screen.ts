@@ -101,6 +101,7 @@ export const screen = {
   usDensity: 'density factor',
   spread: 'How sure are the measurements?',
   survey: 'Survey of many trees',
+  photo: 'Leaf from a photograph',
   heightSe: 'std error of height',
   widthSe: 'std error of width',
   trees: 'trees measured',

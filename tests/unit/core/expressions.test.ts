@@ -6,6 +6,7 @@ import { CERTAINTIES, type Formula } from '#core/working/answer.ts';
 import { formulas } from '#core/working/formula.ts';
 import { display, type Unit } from '#core/quantity/units.ts';
 import { SOURCES } from '#core/sources/bibliography.ts';
+import { CANOPY_SOURCES } from '#core/sources/canopy.ts';
 import { HEADLAND_SOURCES } from '#core/sources/headland.ts';
 import { ASSUMPTIONS } from '#core/setting/assumptions.ts';
 import { STRATEGIES } from '#core/dose/strategies.ts';
@@ -52,7 +53,7 @@ describe.each(ALL.map((f) => [f.id, f] as const))('%s', (id, f) => {
     expect(f.symbol).toMatch(/^[A-Za-zΔ][A-Za-z0-9]*$/);
     expect(CERTAINTIES).toContain(f.certainty);
     expect(f.sources.length).toBeGreaterThan(0);
-    for (const source of f.sources) expect({ ...SOURCES, ...HEADLAND_SOURCES }).toHaveProperty(source);
+    for (const source of f.sources) expect({ ...SOURCES, ...HEADLAND_SOURCES, ...CANOPY_SOURCES }).toHaveProperty(source);
     for (const unit of [f.unit, ...Object.values(f.inputs)]) expect(display(unit, 'metric')).toBeDefined();
     for (const ranges of [f.range ?? {}, f.published ?? {}])
       for (const [symbol, [least, most]] of Object.entries(ranges as Record<string, [number, number]>)) {
@@ -115,7 +116,7 @@ describe('assumptions', () => {
     expect(a.value).toBeGreaterThanOrEqual(a.least);
     expect(a.value).toBeLessThanOrEqual(a.most);
     expect(a.sources.length).toBeGreaterThan(0);
-    for (const source of a.sources) expect({ ...SOURCES, ...HEADLAND_SOURCES }).toHaveProperty(source);
+    for (const source of a.sources) expect({ ...SOURCES, ...HEADLAND_SOURCES, ...CANOPY_SOURCES }).toHaveProperty(source);
     expect(display(a.unit, 'us')).toBeDefined();
   });
 
@@ -130,7 +131,7 @@ describe('strategies', () => {
 
   test.each([...STRATEGIES.values()].map((s) => [s.id, s] as const))('%s is whole', (_, s) => {
     expect(s.sources.length).toBeGreaterThan(0);
-    for (const source of s.sources) expect({ ...SOURCES, ...HEADLAND_SOURCES }).toHaveProperty(source);
+    for (const source of s.sources) expect({ ...SOURCES, ...HEADLAND_SOURCES, ...CANOPY_SOURCES }).toHaveProperty(source);
     expect(s.validity.length).toBeGreaterThan(0);
     expect(s.water === undefined).toBe(s.waterKind === undefined);
     expect(s.index.unit).toBe('1');
@@ -139,7 +140,7 @@ describe('strategies', () => {
 });
 
 test('every source says what was taken from it and how it was read', () => {
-  for (const [id, s] of Object.entries({ ...SOURCES, ...HEADLAND_SOURCES })) {
+  for (const [id, s] of Object.entries({ ...SOURCES, ...HEADLAND_SOURCES, ...CANOPY_SOURCES })) {
     expect(s.taken, id).not.toBe('');
     expect(s.authors, id).not.toBe('');
     expect(['work', 'summary', 'memory'], id).toContain(s.read);

@@ -6,8 +6,10 @@ import { STRATEGIES } from '#core/dose/strategies.ts';
 import { ASSUMPTIONS } from '#core/setting/assumptions.ts';
 import '../../support/engine.ts';
 import { SOURCES, type SourceId } from '#core/sources/bibliography.ts';
+import { CANOPY_SOURCES } from '#core/sources/canopy.ts';
 import { HEADLAND_SOURCES } from '#core/sources/headland.ts';
 import { SPRAY_SOURCES } from '#core/sources/spray.ts';
+import { PHOTO_ASSUMPTIONS } from '#core/canopy/photo/assumptions.ts';
 import { SPRAY_ASSUMPTIONS } from '#core/spray/assumptions.ts';
 import { LIMITS } from '#core/weather/weather.ts';
 import { CERTAINTIES } from '#core/working/answer.ts';
@@ -18,7 +20,8 @@ import { certaintyWord, formulaTitle, language, severityWord, sourceLine, symbol
 /** The catalogue against the engine's own text: a code that is added there without words here fails by name. */
 const root = new URL('../../../', import.meta.url);
 const read = (path: string): string => readFileSync(new URL(path, root), 'utf8');
-const sources = readdirSync(new URL('src/core/', root), { recursive: true, encoding: 'utf8' }).filter((f) => f.endsWith('.ts')).map((f) => `src/core/${f}`);
+/** The engine, and the readers of pictures and of laser files, which refuse as it does. */
+const sources = ['src/core', 'src/job/laser', 'src/job/photo'].flatMap((folder) => readdirSync(new URL(`${folder}/`, root), { recursive: true, encoding: 'utf8' }).filter((f) => f.endsWith('.ts')).map((f) => `${folder}/${f}`));
 const text = sources.map(read).join('\n');
 const codesIn = (pattern: RegExp, where = text): string[] => [...new Set([...where.matchAll(pattern)].map((m) => m[1]!))];
 
@@ -51,7 +54,7 @@ describe('every code of the engine has words, and no words are left over:', () =
   });
   it('remarks on options', () => same(codesIn(/remark\('([a-z-]+)'/g), Object.keys(words.remarks)));
   it('acts', () => same(codesIn(/acts\.push\((?:[^)]*\? )?'([a-z-]+)'/g).concat(codesIn(/acts\.push\([^)]*\? '[a-z-]+' : '([a-z-]+)'/g), ['own-water']), Object.keys(words.acts)));
-  it('assumptions', () => same([...ASSUMPTIONS.keys(), ...SPRAY_ASSUMPTIONS.map((a) => a.id)], Object.keys(words.assumptions)));
+  it('assumptions', () => same([...ASSUMPTIONS.keys(), ...[...SPRAY_ASSUMPTIONS, ...PHOTO_ASSUMPTIONS].map((a) => a.id)], Object.keys(words.assumptions)));
   it('strategies', () => same(STRATEGIES.keys(), Object.keys(words.strategies)));
   it('validity', () => same(new Set([...[...STRATEGIES.values()].flatMap((s) => s.validity), 'own-formula']), Object.keys(words.validity)));
   it('certainties', () => same(CERTAINTIES, Object.keys(words.certainties)));
@@ -101,5 +104,5 @@ it('says memory where a value is from memory', () => {
 it('a source is one line with who, what and how it was read', () => {
   expect(sourceLine('fao-56')).toBe('Allen, R. G.; Pereira, L. S.; Raes, D.; Smith, M. (1998): Crop evapotranspiration, FAO Irrigation and Drainage Paper 56 [quoted from memory]');
   expect(sourceLine('furness-1998')).toContain('doi:10.1016/S0261-2194(98)00064-7');
-  for (const id of Object.keys({ ...SOURCES, ...HEADLAND_SOURCES, ...SPRAY_SOURCES }) as SourceId[]) expect(sourceLine(id)).not.toMatch(/undefined|, ,|,$|\n/);
+  for (const id of Object.keys({ ...SOURCES, ...HEADLAND_SOURCES, ...SPRAY_SOURCES, ...CANOPY_SOURCES }) as SourceId[]) expect(sourceLine(id)).not.toMatch(/undefined|, ,|,$|\n/);
 });

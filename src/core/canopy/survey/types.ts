@@ -19,16 +19,26 @@ export interface SurveyTree {
   readonly leftOut?: boolean;
 }
 
+/** What trees may be grouped by. */
+export const GROUPINGS = ['row', 'variety'] as const;
+export type Grouping = (typeof GROUPINGS)[number];
+
+/** How many trees of one row or variety stand in the block. */
+export interface GroupSize {
+  readonly by: Grouping;
+  /** '' for trees whose row or variety was not told. */
+  readonly name: string;
+  readonly trees: number;
+}
+
 /** The trees of one stage, as a document keeps them. */
 export interface TreeSurvey {
   readonly trees: readonly SurveyTree[];
   /** Trees that stand in the block. */
   readonly blockTrees?: number;
+  /** Sizes of the groups that the whole is weighted by. */
+  readonly groups?: readonly GroupSize[];
 }
-
-/** What trees may be grouped by. */
-export const GROUPINGS = ['row', 'variety'] as const;
-export type Grouping = (typeof GROUPINGS)[number];
 
 export interface SurveyOptions {
   /** Trees that stand in the block, where that is known; not fewer than were measured. */
