@@ -45,15 +45,15 @@ const wanted = (p: P): string => {
 };
 
 const REFERENCES: Readonly<Record<string, string>> = {
-  machine: 'ein Gerät dieser Datei',
-  label: 'eine Gebrauchsanleitung dieser Datei',
-  gear: 'eine Gebläsestufe des Geräts',
-  position: 'eine Düsenposition des Geräts',
-  table: 'eine Düsentabelle dieser Datei',
-  size: 'eine Größe der Düsentabelle',
-  assumption: 'eine Annahme dieses Programms',
-  rung: 'eine Stufe der Anlage',
-  record: 'eine Aufzeichnung in der Datei oder unter den hier gespeicherten'
+  machine: 'kein Gerät dieser Datei',
+  label: 'keine Gebrauchsanleitung dieser Datei',
+  gear: 'keine Gebläsestufe des Geräts',
+  position: 'keine Düsenposition des Geräts',
+  table: 'keine Düsentabelle dieser Datei',
+  size: 'keine Größe der Düsentabelle',
+  assumption: 'keine Annahme dieses Programms',
+  rung: 'keine Stufe der Anlage',
+  record: 'keine Aufzeichnung in der Datei oder unter den hier gespeicherten'
 };
 
 /** Sätze über ein Dokument oder eine Tabelle, nach Kennung: was dasteht, was zulässig ist, was zu tun ist. */
@@ -95,7 +95,7 @@ export const PROBLEM_SENTENCES: Readonly<Record<keyof typeof EN, Sentence>> = {
     `steht in ${figure(p['heightM'])} m Höhe und ${figure(p['offsetM'])} m von der Mitte, wo schon Eintrag ${p['first']} derselben Liste steht; jeder Platz ist einmal vergeben. Einen der beiden verschieben oder entfernen.`,
   'reserved-id': (p, v) => `ist ${v}, die Kennung der eingebauten Tabelle; zulässig ist jede andere. Umbenennen, oder die Tabelle weglassen und die eingebaute nehmen.`,
   'no-such-reference': (p, v) =>
-    `ist ${v}, gesucht ist ${REFERENCES[String(p['kind'])] ?? p['kind']}${p['within'] ? ` „${p['within']}“` : ''}, und das gibt es dort nicht; ` +
+    `ist ${v}; das ist ${REFERENCES[String(p['kind'])] ?? `kein ${p['kind']}`}${p['within'] ? ` „${p['within']}“` : ''}; ` +
     (p['choices'] ? `vorhanden: ${p['choices']}. ${meant(p) || 'Eines davon wählen, oder hinzufügen.'}` : 'vorhanden ist nichts. Hinzufügen, oder dieses Feld weglassen.'),
   'not-rising': (p, v) => `ist ${v}, nicht über den ${figure(p['before'])} des Eintrags davor; nötig ist mehr als ${figure(p['before'])}. Die Einträge steigend ordnen.`,
   'least-above-most': (p, v) => `ist ${v}, über ${p['mostField']} mit ${figure(p['most'])}; höchstens das ist zulässig. Die beiden tauschen oder berichtigen.`,
