@@ -1,43 +1,39 @@
 import { expect, test } from './app.ts';
-import { clean, rulesFor } from './barriers.ts';
+import { cleanInAll } from './barriers.ts';
 
-for (const theme of ['paper', 'sun', 'shed'] as const) {
-  test(`${theme}: no barrier in either station`, async ({ app, page }) => {
-    test.slow();
-    await app.open();
-    await app.theme(theme);
-    await clean(page, 'section', rulesFor(theme));
-    // With as much open as can be: a chosen nozzle, options, workings.
-    await app.toggle('L8').click();
-    await app.pick('L7').click();
-    for (const name of ['Water', 'Air']) await app.button(`Working of ${name}`).click();
-    await page.locator('#working-water .working').first().waitFor();
-    await page.locator('.working details').evaluateAll((all) => all.slice(0, 12).forEach((d) => ((d as HTMLDetailsElement).open = true)));
-    await app.field('skirt').fill('9');
-    await clean(page, 'section, open, with a contradiction', rulesFor(theme));
-    await app.undo.click();
-    await app.to('Row');
-    await page.locator('.panel details').evaluateAll((all) => all.forEach((d) => ((d as HTMLDetailsElement).open = true)));
-    await app.button('Tree-row volume').click();
-    await app.field('air temperature').fill('999');
-    await clean(page, 'row, open, with a mistake', rulesFor(theme));
-  });
+test('no barrier in either station in any theme', async ({ app, page }) => {
+  test.slow();
+  await app.open();
+  await cleanInAll(page, 'section');
+  // With as much open as can be: a chosen nozzle, options, workings.
+  await app.toggle('L8').click();
+  await app.pick('L7').click();
+  for (const name of ['Water', 'Air']) await app.button(`Working of ${name}`).click();
+  await page.locator('#working-water .working').first().waitFor();
+  await page.locator('.working details').evaluateAll((all) => all.slice(0, 12).forEach((d) => ((d as HTMLDetailsElement).open = true)));
+  await app.field('skirt').fill('9');
+  await cleanInAll(page, 'section, open, with a contradiction');
+  await app.undo.click();
+  await app.to('Row');
+  await page.locator('.panel details').evaluateAll((all) => all.forEach((d) => ((d as HTMLDetailsElement).open = true)));
+  await app.button('Tree-row volume').click();
+  await app.field('air temperature').fill('999');
+  await cleanInAll(page, 'row, open, with a mistake');
+});
 
-  test(`${theme}: no barrier in the dialogs and the menu`, async ({ app, page }) => {
-    await app.open();
-    await app.theme(theme);
-    await app.menu();
-    await clean(page, 'menu', rulesFor(theme));
-    await app.menu();
-    await app.button('Your own row').click();
-    await app.field('tree height').fill('99');
-    await clean(page, 'own row', rulesFor(theme));
-    await page.keyboard.press('Escape');
-    await app.openFile('demo-data/bad.json');
-    await page.getByRole('dialog').waitFor();
-    await clean(page, 'problems', rulesFor(theme));
-  });
-}
+test('no barrier in the dialogs and the menu in any theme', async ({ app, page }) => {
+  await app.open();
+  await app.menu();
+  await cleanInAll(page, 'menu');
+  await app.menu();
+  await app.button('Your own row').click();
+  await app.field('tree height').fill('99');
+  await cleanInAll(page, 'own row');
+  await page.keyboard.press('Escape');
+  await app.openFile('demo-data/bad.json');
+  await page.getByRole('dialog').waitFor();
+  await cleanInAll(page, 'problems');
+});
 
 test('what can be pressed is large enough for a thumb', async ({ app, page }) => {
   await app.open();

@@ -7,7 +7,7 @@ const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-prac
 /** A theme changes colours and nothing else: all rules are tried on paper, those of contrast in the other two; in the sun 7 : 1 as well. */
 export type Rules = 'all' | 'contrast' | 'enhanced';
 const CONTRAST: Readonly<Record<Exclude<Rules, 'all'>, string[]>> = { contrast: ['color-contrast'], enhanced: ['color-contrast', 'color-contrast-enhanced'] };
-export const rulesFor = (theme: string): Rules => (theme === 'paper' ? 'all' : 'contrast');
+const RULES: Readonly<Record<'paper' | 'shed' | 'sun', Rules>> = { paper: 'all', shed: 'contrast', sun: 'enhanced' };
 
 /** No barrier that a machine can find, by WCAG 2.2 AA. */
 export async function clean(page: Page, where: string, rules: Rules = 'all'): Promise<void> {
@@ -16,6 +16,16 @@ export async function clean(page: Page, where: string, rules: Rules = 'all'): Pr
   const axe = new AxeBuilder({ page });
   const { violations } = await (rules === 'all' ? axe.withTags(TAGS) : axe.withRules(CONTRAST[rules])).analyze();
   expect.soft(violations.map((v) => `${where}: ${v.id}: ${v.nodes.map((n) => `${n.target.join(' ')} ${n.any[0]?.message ?? ''}`).join('\n')}`)).toEqual([]);
+}
+
+/** The same in every theme: all rules on paper, contrast in the others, 7 : 1 in the sun. */
+export async function cleanInAll(page: Page, where: string): Promise<void> {
+  const kept = await page.evaluate(() => document.documentElement.dataset['theme'] ?? '');
+  for (const [theme, rules] of Object.entries(RULES)) {
+    await page.evaluate((t) => (document.documentElement.dataset['theme'] = t), theme);
+    await clean(page, `${where}, ${theme}`, rules);
+  }
+  await page.evaluate((t) => (document.documentElement.dataset['theme'] = t), kept);
 }
 
 /** What makes the page wider than its window: nothing, or the innermost elements that stick out. */

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
 import { expect, isPhone, test } from './app.ts';
-import { clean, rulesFor } from './barriers.ts';
+import { cleanInAll } from './barriers.ts';
 
 const open = async (page: Page): Promise<void> => {
   await page.goto('#headland/record');
@@ -142,10 +142,7 @@ test('fits a phone, a narrow one and a zoomed page; every target is 56 px; no ba
     all.filter((e) => (e as HTMLElement).offsetParent && e.getBoundingClientRect().height < 55.5).map((e) => `${e.tagName} ${e.textContent?.trim().slice(0, 30)} ${e.getBoundingClientRect().height}`)
   );
   expect(small).toEqual([]);
-  for (const theme of ['paper', 'sun', 'shed']) {
-    await page.evaluate((t) => (document.documentElement.dataset['theme'] = t), theme);
-    await clean(page, theme, theme === 'sun' ? 'enhanced' : rulesFor(theme));
-  }
+  await cleanInAll(page, 'record');
   for (const width of isPhone(page) ? [390, 320] : [1440, 720]) {
     await page.setViewportSize({ width, height: 800 });
     expect(await page.evaluate(() => document.documentElement.scrollWidth), `${width} px`).toBeLessThanOrEqual(width);
