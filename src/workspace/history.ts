@@ -1,13 +1,27 @@
+/** States before and after the one that stands: the nearest last in both. */
+export interface Steps<T> {
+  readonly past: readonly T[];
+  readonly future: readonly T[];
+}
+
 /**
  * Undo and redo over whole immutable states. Edits of one gesture (a drag, a run of key presses in one field) share a key and make
  * one step.
  */
 export class History<T> {
-  private past: T[] = [];
-  private future: T[] = [];
+  private readonly past: T[];
+  private future: T[];
   private gesture: string | null = null;
   private static readonly DEPTH = 200;
 
+  constructor(steps: Steps<T> = { past: [], future: [] }) {
+    this.past = steps.past.slice(-History.DEPTH);
+    this.future = steps.future.slice(-History.DEPTH);
+  }
+
+  get steps(): Steps<T> {
+    return { past: this.past, future: this.future };
+  }
   get canUndo(): boolean {
     return this.past.length > 0;
   }

@@ -6,8 +6,14 @@ import type { Block, Document, Rung } from '#core/setting/document.ts';
 import type { Result } from '#core/setting/result.ts';
 import type { Setting } from '#core/sprayer/types.ts';
 import { editBlock, editRung, patchCanopy, patched, patchNozzles, patchSetting } from './edits.ts';
-import { History } from './history.ts';
+import { History, type Steps } from './history.ts';
 import type { Place } from './place.ts';
+
+/** A step of undo. It also goes to where it was made, or its effect would not be seen. */
+export interface Step {
+  readonly document: Document;
+  readonly place: Place;
+}
 
 /** The open document, the place in it, its result, and every way to change it. */
 export class Workspace {
@@ -19,18 +25,19 @@ export class Workspace {
   pointed = $state<string | null>(null);
   /** Set a nozzle on both sides at once. */
   paired = $state(true);
-  /** A step back also goes to where the step was made, or its effect would not be seen. */
-  private history = new History<{ readonly document: Document; readonly place: Place }>();
+  private history = new History<Step>();
+  /** Told of each setting that is saved. */
+  onSaved: ((rung: Rung, block: Block) => void) | null = null;
   private turns = $state(0);
 
   constructor(document: Document) {
     this.open(document);
   }
 
-  /** Opens a document on its first block, at the last rung of the season, the first rung as the ghost behind it. */
-  open(document: Document): void {
+  /** Opens a document on its first block, at the last rung of the season, the first rung as the ghost behind it; with the steps of an earlier visit. */
+  open(document: Document, steps?: Steps<Step>): void {
     this.document = document;
-    this.history = new History();
+    this.history = new History(steps);
     this.turns++;
     this.goTo(document.blocks[0]!.id);
   }
@@ -99,13 +106,16 @@ export class Workspace {
     this.document = { ...this.document, records: [...(this.document.records ?? []), ...records] };
     this.history.rest();
   }
+  get steps(): Steps<Step> {
+    return this.history.steps;
+  }
   undo(): void {
     this.turn(this.history.undo({ document: this.document, place: this.place }));
   }
   redo(): void {
     this.turn(this.history.redo({ document: this.document, place: this.place }));
   }
-  private turn(to: { readonly document: Document; readonly place: Place }): void {
+  private turn(to: Step): void {
     // Records are no edit: a step back or forward leaves them as they are.
     const { records } = this.document;
     this.document = records === to.document.records ? to.document : patched(to.document, { records });
@@ -147,6 +157,7 @@ export class Workspace {
   }
   saveSetting(): void {
     this.editRung((r) => ({ ...r, saved: r.setting }));
+    this.onSaved?.(this.rung, this.block);
   }
   backToSaved(): void {
     this.editRung((r) => (r.saved ? { ...r, setting: r.saved } : r));

@@ -149,8 +149,9 @@ test('a kept document that cannot be read is not lost: it is told and can be sav
         const open = indexedDB.open('rowtailor');
         open.onerror = () => fail(open.error);
         open.onsuccess = () => {
-          const change = open.result.transaction('open', 'readwrite');
-          change.objectStore('open').put(text, 'document');
+          const change = open.result.transaction('texts', 'readwrite');
+          const keys = change.objectStore('texts').getAllKeys();
+          keys.onsuccess = () => change.objectStore('texts').put(text, keys.result[0]);
           change.oncomplete = () => (open.result.close(), done());
         };
       }),

@@ -1,73 +1,71 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { Autosave } from '#workspace/autosave.ts';
+import { Autosave } from '#workspace/keep/autosave.ts';
 
 beforeEach(() => void vi.useFakeTimers());
 afterEach(() => void vi.useRealTimers());
 
-const setUp = (save: (text: string) => Promise<void> = async () => undefined) => {
-  const saved: string[] = [];
-  const told: string[] = [];
-  const autosave = new Autosave(
-    async (text) => {
-      await save(text);
-      saved.push(text);
-    },
-    (state) => told.push(state)
-  );
-  return { autosave, saved, told };
+/** Saves take so long; each notes when it began. */
+const setUp = (takesMs = 0) => {
+  const began: number[] = [];
+  let running = 0;
+  let most = 0;
+  const start = performance.now();
+  const autosave = new Autosave(async () => {
+    began.push(performance.now() - start);
+    most = Math.max(most, ++running);
+    if (takesMs > 0) await new Promise((done) => setTimeout(done, takesMs));
+    running--;
+  });
+  return { autosave, began, most: () => most };
 };
 
 describe('autosave', () => {
-  it('waits for a pause and writes the latest text once', async () => {
-    const { autosave, saved, told } = setUp();
-    for (const text of ['a', 'b', 'c']) {
-      autosave.later(() => text);
-      await vi.advanceTimersByTimeAsync(300);
+  it('waits for a pause and saves once', async () => {
+    const { autosave, began } = setUp();
+    for (let i = 0; i < 3; i++) {
+      autosave.later();
+      await vi.advanceTimersByTimeAsync(100);
     }
-    expect(saved).toEqual([]);
-    await vi.advanceTimersByTimeAsync(100);
-    expect(saved).toEqual(['c']);
-    expect(told).toEqual(['saved']);
+    expect(began).toEqual([]);
     await vi.advanceTimersByTimeAsync(5000);
-    expect(saved).toEqual(['c']);
+    expect(began).toHaveLength(1);
   });
-  it('makes the text only when it is written', async () => {
-    const { autosave } = setUp();
-    const text = vi.fn(() => 'x');
-    for (let i = 0; i < 50; i++) autosave.later(text);
-    expect(text).not.toHaveBeenCalled();
-    await vi.runAllTimersAsync();
-    expect(text).toHaveBeenCalledTimes(1);
+  it('saves within a second of the first edit where edits never pause', async () => {
+    const { autosave, began } = setUp();
+    for (let i = 0; i < 300; i++) {
+      autosave.later();
+      await vi.advanceTimersByTimeAsync(16);
+    }
+    expect(began.length).toBeGreaterThanOrEqual(4);
+    for (const [i, at] of began.entries()) expect(at - (began[i - 1] ?? 0)).toBeLessThan(1000);
   });
-  it('writes at once when the page is about to go, and not again later', async () => {
-    const { autosave, saved } = setUp();
-    autosave.later(() => 'last words');
+  it('saves at once when the page is about to go, and not again later', async () => {
+    const { autosave, began } = setUp();
+    autosave.later();
     await autosave.now();
-    expect(saved).toEqual(['last words']);
+    expect(began).toEqual([0]);
     await vi.runAllTimersAsync();
-    expect(saved).toEqual(['last words']);
+    expect(began).toHaveLength(1);
   });
-  it('writes nothing where nothing changed', async () => {
-    const { autosave, saved, told } = setUp();
+  it('saves nothing where nothing changed, or where it was dropped', async () => {
+    const { autosave, began } = setUp();
     await autosave.now();
-    expect([saved, told]).toEqual([[], []]);
+    autosave.later();
+    autosave.drop();
+    await autosave.now();
+    await vi.runAllTimersAsync();
+    expect(began).toEqual([]);
   });
-  it('tells a failure, whether of the disk or of the text, and goes on', async () => {
-    let full = true;
-    const { autosave, saved, told } = setUp(async () => {
-      if (full) throw new Error('disk full');
-    });
-    autosave.later(() => 'a');
+  it('runs one save at a time; what is edited meanwhile is saved after it', async () => {
+    const { autosave, began, most } = setUp(900);
+    autosave.later();
+    void autosave.now();
+    autosave.later();
+    const both = Promise.all([autosave.now(), autosave.now()]);
     await vi.runAllTimersAsync();
-    autosave.later(() => {
-      throw new Error('no text');
-    });
-    await vi.runAllTimersAsync();
-    expect(told).toEqual(['failed', 'failed']);
-    full = false;
-    autosave.later(() => 'b');
-    await vi.runAllTimersAsync();
-    expect(told).toEqual(['failed', 'failed', 'saved']);
-    expect(saved).toEqual(['b']);
+    await both;
+    expect(began).toEqual([0, 900]);
+    expect(most()).toBe(1);
+    expect(autosave.pending).toBe(false);
   });
 });

@@ -1,0 +1,12 @@
+import type { Document } from '#core/setting/document.ts';
+import { download } from '#store/files.ts';
+
+export const fileName = (name: string): string => `${name.replace(/[^\p{L}\p{N}]+/gu, '-').toLowerCase() || 'rowtailor'}.json`;
+
+/** The text of a file: fields in the order of the schema. */
+export const fileText = async (document: Document): Promise<string> => (await import('#job/write.ts')).writeDocument(document);
+
+export const saveFile = async (document: Document): Promise<void> => download(fileName(document.name), await fileText(document), 'application/json');
+
+/** A text as it is kept, whether it can be read or not. */
+export const saveText = (name: string, text: string): void => download(fileName(name), text, 'application/json');
