@@ -7,6 +7,7 @@ const VERBS: Readonly<Record<string, () => Promise<{ readonly run: Verb }>>> = {
   loads: () => import('./verbs/loads.ts'),
   check: () => import('./verbs/check.ts'),
   fit: () => import('./verbs/fit.ts'),
+  season: () => import('./verbs/season.ts'),
   spray: () => import('./verbs/spray.ts'),
   laser: () => import('./verbs/laser.ts'),
   survey: () => import('./verbs/survey.ts'),

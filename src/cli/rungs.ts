@@ -12,14 +12,15 @@ import type { Wish } from './wish.ts';
 
 /** The document and every wanted rung of it worked out, in the order of the file. Stops where there is nothing to work out. */
 export async function rungsOf(wish: Wish, streams: Streams): Promise<{ readonly document: Document; readonly results: readonly Result[] }> {
-  const document = documentOf(await readText(wish.file, LONGEST_FILE, streams), wish.file);
+  const document = documentIn(await readText(wish.file, LONGEST_FILE, streams), wish.file);
   return { document, results: chosen(document, wish) };
 }
 
 /** Faults of the text as a whole: there is nothing in it that could be judged. */
 const UNREADABLE: ReadonlySet<string> = new Set(['too-large', 'empty', 'not-json', 'too-deep', 'too-many-values']);
 
-function documentOf(text: string, file: string): Document {
+/** The document in a text; stops with every reason where there is none. */
+export function documentIn(text: string, file: string): Document {
   const reading = readDocument(text);
   if (reading.ok) return reading.document;
   const lines = reading.problems.map((p) => `${file}: ${problemSentence(p)}`);

@@ -60,7 +60,7 @@ function linesOf(q: Quantity, symbol: string, user: string, system: UnitSystem):
   return {
     ...common,
     title: formulaTitle(formula.id),
-    formula: isEquation(q) ? prettyExpression(formula.expression) : `${prettySymbol(formula.symbol)} = ${isSum(q) ? language().working.sum : prettyExpression(formula.expression)}`,
+    formula: isEquation(q) ? prettyExpression(formula.expression) : `${prettySymbol(formula.symbol)} = ${isSum(q) ? sumWord(q) : prettyExpression(formula.expression)}`,
     filled: `${prettySymbol(formula.symbol)} = ${filledOf(q)}`,
     notes: notesOf(q, system),
     inputs: Object.entries(q.inputs).map(([s, input]) => linesOf(input, s, formula.id, system))
@@ -76,7 +76,8 @@ const WEAK: ReadonlySet<Certainty> = new Set<Certainty>(['practice', 'memory', '
 
 /** The wet bulb is where an equation holds, not what an expression equals. */
 const isEquation = (q: Figure): boolean => q.formula.expression.includes('=');
-const isSum = (q: Figure): boolean => q.formula.id === 'total-flow';
+const isSum = (q: Figure): boolean => q.formula.expression.startsWith('sum of ');
+const sumWord = (q: Figure): string => (q.formula.id === 'total-flow' ? language().working.sum : formulaTitle('sum-of-stages'));
 
 /** A bound that was never set stands as the greatest number there is. */
 const amountOf = (value: number, unit: Unit, system: UnitSystem): string =>

@@ -22,11 +22,11 @@ export function workingOf(data: unknown): { readonly figures: readonly Figure[];
 /** What is wrong with the working of some data: units that are not the formula's, inputs that it does not name, a value that it does not give. */
 export function faultsOf(data: unknown): string[] {
   return workingOf(data).figures.flatMap(({ formula: f, unit, inputs, value }) => {
-    const sum = f.id === 'total-flow';
+    const sum = f.expression.startsWith('sum of ');
     const symbols = Object.keys(inputs);
     return [
       ...(unit === f.unit ? [] : [`${f.id} in ${unit}`]),
-      ...symbols.filter((symbol) => inputs[symbol]!.unit !== (sum ? 'L/min' : f.inputs[symbol])).map((symbol) => `${f.id}: ${symbol} in ${inputs[symbol]!.unit}`),
+      ...symbols.filter((symbol) => inputs[symbol]!.unit !== (sum ? f.unit : f.inputs[symbol])).map((symbol) => `${f.id}: ${symbol} in ${inputs[symbol]!.unit}`),
       ...(sum || symbols.sort().join() === Object.keys(f.inputs).sort().join() ? [] : [`${f.id} of ${symbols.join()}`]),
       ...(f.compute(Object.fromEntries(symbols.map((symbol) => [symbol, inputs[symbol]!.value]))) === value ? [] : [`${f.id}: ${value}`])
     ];

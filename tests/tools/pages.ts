@@ -2,8 +2,10 @@
 import { SOURCES, type Source, type SourceId } from '#core/sources/bibliography.ts';
 import { CANOPY_SOURCES } from '#core/sources/canopy.ts';
 import { HEADLAND_SOURCES } from '#core/sources/headland.ts';
+import { SEASON_SOURCES } from '#core/sources/season.ts';
 import { SPRAY_SOURCES } from '#core/sources/spray.ts';
 import { PHOTO_ASSUMPTIONS } from '#core/canopy/photo/assumptions.ts';
+import { SEASON_ASSUMPTIONS } from '#core/season/assumptions.ts';
 import { SPRAY_ASSUMPTIONS } from '#core/spray/assumptions.ts';
 import { ASSUMPTIONS } from '#core/setting/assumptions.ts';
 import '../support/engine.ts';
@@ -38,7 +40,7 @@ function nomenclature(): string {
 }
 
 function assumptionPage(): string {
-  const rows = [...ASSUMPTIONS.values(), ...PHOTO_ASSUMPTIONS, ...SPRAY_ASSUMPTIONS].map((a) => [a.id, assumptionWords(a.id).label, Number(a.value.toPrecision(6)), `${Number(a.least.toPrecision(4))}–${Number(a.most.toPrecision(4))}`, unit(a.unit), certaintyWord(a.certainty), cite(a.sources)]);
+  const rows = [...ASSUMPTIONS.values(), ...SEASON_ASSUMPTIONS, ...PHOTO_ASSUMPTIONS, ...SPRAY_ASSUMPTIONS].map((a) => [a.id, assumptionWords(a.id).label, Number(a.value.toPrecision(6)), `${Number(a.least.toPrecision(4))}–${Number(a.most.toPrecision(4))}`, unit(a.unit), certaintyWord(a.certainty), cite(a.sources)]);
   return page('Assumptions', 'Every constant that rests on memory, habit or choice, and published constants that a user may want to change. Set any of them in a document under `assumptions`, or on the Row station.', table(['id', 'what', 'default', 'range', 'unit', 'certainty', 'sources'], rows));
 }
 
@@ -58,7 +60,7 @@ function strategyPage(): string {
 
 function sourcePage(): string {
   const read: Record<Source['read'], string> = { work: 'by definition', summary: 'known from its abstract or a summary', memory: 'quoted from memory, to be checked' };
-  const rows = Object.entries({ ...SOURCES, ...HEADLAND_SOURCES, ...SPRAY_SOURCES, ...CANOPY_SOURCES } as Record<string, Source>).map(([id, s]) => `<a id="${id}"></a>**${id}**: ${[s.authors, s.year, s.title, s.container, s.locator].filter(Boolean).join(', ')}. Taken: ${s.taken}. (${read[s.read]})`);
+  const rows = Object.entries({ ...SOURCES, ...HEADLAND_SOURCES, ...SPRAY_SOURCES, ...SEASON_SOURCES, ...CANOPY_SOURCES } as Record<string, Source>).map(([id, s]) => `<a id="${id}"></a>**${id}**: ${[s.authors, s.year, s.title, s.container, s.locator].filter(Boolean).join(', ')}. Taken: ${s.taken}. (${read[s.read]})`);
   return page('Sources', 'Works that formulas, constants and checks were taken from, and how we know them. Nothing here claims conformity with a standard whose text was not read.', rows.join('\n\n'));
 }
 

@@ -4,7 +4,7 @@
  * bloom (0.80): the same, placed at BBCH 73 from memory. Leaf fall 92–97 with half of the leaves down at 95: BBCH scale, from memory.
  * Straight lines between; nothing before green tip (07), all from 75 to 92.
  */
-const UNFOLDED: readonly (readonly [bbch: number, share: number])[] = [[7, 0], [65, 0.1], [69, 0.23], [73, 0.8], [75, 1], [92, 1], [95, 0.5], [97, 0]];
+export const UNFOLDED: readonly (readonly [bbch: number, share: number])[] = [[7, 0], [65, 0.1], [69, 0.23], [73, 0.8], [75, 1], [92, 1], [95, 0.5], [97, 0]];
 
 /** @param bbch 0…99 @returns 0…1 */
 export function unfoldedShare(bbch: number): number {

@@ -93,7 +93,10 @@ export function loadsState(document: Document, result: Result, measured: Measure
 }
 
 /** Products of the tank: those of the mix, else the block's own. */
-const partnersOf = (mix: Mix, own: string | undefined): readonly Partner[] => (mix.partners?.length ? mix.partners : own === undefined ? [] : [{ label: own }]);
+export const partnersOf = (mix: Mix, own: string | undefined): readonly Partner[] => (mix.partners?.length ? mix.partners : own === undefined ? [] : [{ label: own }]);
+
+/** Land that a treatment covers: the mix's own, else the block's, else that of its rows. */
+export const treatedArea = (result: Result): Answer => areaOf(result.rung.mix ?? {}, result.block.areaHa, areaOfRows(result))[0];
 
 function areaOfRows({ block }: Result): Answer {
   if (block.rows === undefined) return refused('no-rows', 'rows');

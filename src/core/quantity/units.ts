@@ -58,6 +58,8 @@ export type Unit =
   | 'degC'
   /** A difference of two temperatures, which has no zero to shift. */
   | 'K'
+  /** Degree-days: a difference of temperatures over days. */
+  | 'K.d'
   | 'kPa'
   | 'ha'
   | 'ha/h'
@@ -116,6 +118,7 @@ const METRIC: Record<Unit, Display> = {
   deg: same('°', 1),
   degC: same('°C', 1),
   K: same('°C', 1),
+  'K.d': same('°C·d', 0),
   kPa: same('kPa', 2),
   ha: same('ha', 2),
   'ha/h': same('ha/h', 2),
@@ -158,6 +161,7 @@ const US: Record<Unit, Display> = {
   'm3/h': { symbol: 'cfm', per: CFM_M3_PER_H, decimals: 0 },
   degC: { symbol: '°F', per: 5 / 9, offset: -160 / 9, decimals: 0 },
   K: { symbol: '°F', per: 5 / 9, decimals: 0 },
+  'K.d': { symbol: '°F·d', per: 5 / 9, decimals: 0 },
   ha: { symbol: 'ac', per: ACRE_HA, decimals: 2 },
   'ha/h': { symbol: 'ac/h', per: ACRE_HA, decimals: 2 },
   's/100m': { symbol: 's/100 ft', per: 1 / FOOT_M, decimals: 1 }

@@ -1,5 +1,6 @@
 import type { CANOPY_SOURCES } from './canopy.ts';
 import type { HEADLAND_SOURCES } from './headland.ts';
+import type { SEASON_SOURCES } from './season.ts';
 import type { SPRAY_SOURCES } from './spray.ts';
 import { source, type Source } from './source.ts';
 
@@ -58,5 +59,5 @@ export const SOURCES = {
   'habit': source('common practice', '', 'no citable source', '', 'value in general use', 'memory')
 } as const satisfies Record<string, Source>;
 
-/** Of these and of those that are loaded with the headland, the spray model, photographs and laser files. */
-export type SourceId = keyof typeof SOURCES | keyof typeof HEADLAND_SOURCES | keyof typeof SPRAY_SOURCES | keyof typeof CANOPY_SOURCES;
+/** Of these and of those that are loaded with the headland, the spray model, the season, photographs and laser files. */
+export type SourceId = keyof typeof SOURCES | keyof typeof HEADLAND_SOURCES | keyof typeof SPRAY_SOURCES | keyof typeof SEASON_SOURCES | keyof typeof CANOPY_SOURCES;

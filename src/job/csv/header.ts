@@ -22,7 +22,14 @@ export const ROW_CODES = [
   'bad-quotes',
   'line-too-long',
   'too-many-lines',
-  'too-many'
+  'too-many',
+  // days and times of a weather file
+  'not-a-date',
+  'not-a-time',
+  'unclear-dates',
+  'unit-unsaid',
+  'moment-again',
+  'min-above-max'
 ] as const;
 export type RowCode = (typeof ROW_CODES)[number];
 

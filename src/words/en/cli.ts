@@ -9,6 +9,7 @@ rowtailor VERB ...
   loads FILE    the tank loads of a treatment: water and product for each, order of mixing, hours
   check FILE    the headland checks of a document: measured against wanted, and what to correct
   fit FILE      nozzle sizes, pressure and speed for each block and rung of a document
+  season FILE   the season of each block: rung against rung, totals adapted against one setting, growth between rungs
   spray FILE    where the spray goes, for each block and rung of a document, with what that rests on
   laser FILE    a canopy from the points of a laser scanner
   survey FILE   a canopy from the measurements of many trees

@@ -135,6 +135,10 @@ export const PROBLEM_SENTENCES = {
   'not-utf8': (_, v) => `is ${v}, with bytes that are not UTF-8 text; each � stands for a character that is lost. Save the file again as UTF-8.`,
   'bad-quotes': (_, v) => `(${v}) has a quote that is opened and not closed, or text after a closing quote; a quoted field ends at its second quote. Close it, and write a quote inside a field twice.`,
   'line-too-long': (p) => `is longer than ${figure(p['most'])} characters, the most that is allowed. Check that the file is a table with line breaks.`,
+  'unclear-dates': (_, v) => `is ${v}, and no date of the file tells whether day or month comes first; a day of the calendar written as 2031-04-27 is clear. Write dates that way.`,
+  'unit-unsaid': (_, v) => `: "${v}" does not say in which unit it is; a name that ends in _c or _f is needed. Rename it, as temperature_c or temperature_f.`,
+  'moment-again': (_, v) => `is ${v}, which an earlier line has already; each moment is read once. Remove one of the two.`,
+  'min-above-max': (p, v) => `is ${v}, above ${p['mostColumn']}, which is ${p['most']}; the lowest is at most the highest. Swap or correct the two.`,
   'too-many-lines': (p) => `and all after it are not read; at most ${figure(p['most'])} lines are. Thin them out, or split the file.`
 } as const satisfies Record<string, Sentence>;
 

@@ -8,7 +8,10 @@ import { display, type Unit } from '#core/quantity/units.ts';
 import { SOURCES } from '#core/sources/bibliography.ts';
 import { CANOPY_SOURCES } from '#core/sources/canopy.ts';
 import { HEADLAND_SOURCES } from '#core/sources/headland.ts';
+import { SEASON_SOURCES } from '#core/sources/season.ts';
 import { ASSUMPTIONS } from '#core/setting/assumptions.ts';
+import { SEASON_ASSUMPTIONS } from '#core/season/assumptions.ts';
+import { SEASON_KINDS } from '#core/season/formulas.ts';
 import { STRATEGIES } from '#core/dose/strategies.ts';
 import { STRATEGY_IDS } from '#core/dose/types.ts';
 import { saturation } from '#core/weather/psychrometry.ts';
@@ -17,7 +20,8 @@ import { saturation } from '#core/weather/psychrometry.ts';
 const math = create(all!);
 const ALL = [...formulas().values()];
 /** Not plain arithmetic; each has a check of its own below. */
-const PROCEDURAL = new Set(['total-flow', 'wet-bulb']);
+const SUMS = SEASON_KINDS.map((kind) => `season-${kind}`);
+const PROCEDURAL = new Set(['total-flow', 'wet-bulb', ...SUMS]);
 
 /** Values that an input may take, inside the formula's own range and of an ordinary size for its unit. */
 function values(f: Formula, symbol: string): fc.Arbitrary<number> {
@@ -53,7 +57,7 @@ describe.each(ALL.map((f) => [f.id, f] as const))('%s', (id, f) => {
     expect(f.symbol).toMatch(/^[A-Za-zΔ][A-Za-z0-9]*$/);
     expect(CERTAINTIES).toContain(f.certainty);
     expect(f.sources.length).toBeGreaterThan(0);
-    for (const source of f.sources) expect({ ...SOURCES, ...HEADLAND_SOURCES, ...CANOPY_SOURCES }).toHaveProperty(source);
+    for (const source of f.sources) expect({ ...SOURCES, ...HEADLAND_SOURCES, ...SEASON_SOURCES, ...CANOPY_SOURCES }).toHaveProperty(source);
     for (const unit of [f.unit, ...Object.values(f.inputs)]) expect(display(unit, 'metric')).toBeDefined();
     for (const ranges of [f.range ?? {}, f.published ?? {}])
       for (const [symbol, [least, most]] of Object.entries(ranges as Record<string, [number, number]>)) {
@@ -93,6 +97,12 @@ test('total-flow adds up what it is given', () => {
   expect(f.expression).toBe('sum of inputs');
 });
 
+test.each(SUMS)('%s adds up the rungs that it is given', (id) => {
+  const f = formulas().get(id)!;
+  expect(f.compute({ bloom: 400, 'full-leaf': 1250 })).toBe(1650);
+  expect(f.compute({})).toBe(0);
+});
+
 test('wet-bulb meets the equation that it prints', () => {
   const f = formulas().get('wet-bulb')!;
   const sides = /^Tw where (.+) = (.+)$/.exec(f.expression)!;
@@ -110,13 +120,13 @@ test('wet-bulb meets the equation that it prints', () => {
 });
 
 describe('assumptions', () => {
-  test.each([...ASSUMPTIONS.values()].map((a) => [a.id, a] as const))('%s stands in its own range', (id, a) => {
+  test.each([...ASSUMPTIONS.values(), ...SEASON_ASSUMPTIONS].map((a) => [a.id, a] as const))('%s stands in its own range', (id, a) => {
     expect(id).toMatch(/^[a-z-]+\.[a-z-]+$/);
     expect(a.least).toBeLessThan(a.most);
     expect(a.value).toBeGreaterThanOrEqual(a.least);
     expect(a.value).toBeLessThanOrEqual(a.most);
     expect(a.sources.length).toBeGreaterThan(0);
-    for (const source of a.sources) expect({ ...SOURCES, ...HEADLAND_SOURCES, ...CANOPY_SOURCES }).toHaveProperty(source);
+    for (const source of a.sources) expect({ ...SOURCES, ...HEADLAND_SOURCES, ...SEASON_SOURCES, ...CANOPY_SOURCES }).toHaveProperty(source);
     expect(display(a.unit, 'us')).toBeDefined();
   });
 
@@ -131,7 +141,7 @@ describe('strategies', () => {
 
   test.each([...STRATEGIES.values()].map((s) => [s.id, s] as const))('%s is whole', (_, s) => {
     expect(s.sources.length).toBeGreaterThan(0);
-    for (const source of s.sources) expect({ ...SOURCES, ...HEADLAND_SOURCES, ...CANOPY_SOURCES }).toHaveProperty(source);
+    for (const source of s.sources) expect({ ...SOURCES, ...HEADLAND_SOURCES, ...SEASON_SOURCES, ...CANOPY_SOURCES }).toHaveProperty(source);
     expect(s.validity.length).toBeGreaterThan(0);
     expect(s.water === undefined).toBe(s.waterKind === undefined);
     expect(s.index.unit).toBe('1');
@@ -140,7 +150,7 @@ describe('strategies', () => {
 });
 
 test('every source says what was taken from it and how it was read', () => {
-  for (const [id, s] of Object.entries({ ...SOURCES, ...HEADLAND_SOURCES, ...CANOPY_SOURCES })) {
+  for (const [id, s] of Object.entries({ ...SOURCES, ...HEADLAND_SOURCES, ...SEASON_SOURCES, ...CANOPY_SOURCES })) {
     expect(s.taken, id).not.toBe('');
     expect(s.authors, id).not.toBe('');
     expect(['work', 'summary', 'memory'], id).toContain(s.read);

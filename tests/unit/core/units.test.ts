@@ -43,6 +43,7 @@ const CASES: readonly (readonly [unit: Unit, symbol: string, definition: number,
   ['km/h', 'mph', (5280 * ft) / 1000, 'mph', 'km/h'],
   ['m3/h', 'cfm', ft ** 3 * 60, 'ft3/min', 'm3/h'],
   ['K', '°F', 5 / 9, 'degF', 'degC'],
+  ['K.d', '°F·d', 5 / 9, 'degF', 'degC'],
   ['ha', 'ac', acre, 'acre', 'hectare'],
   ['ha/h', 'ac/h', acre, 'acre/h', 'hectare/h'],
   ['s/100m', 's/100 ft', 1 / ft, 's/ft', 's/m']

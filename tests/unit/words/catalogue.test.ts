@@ -8,8 +8,10 @@ import '../../support/engine.ts';
 import { SOURCES, type SourceId } from '#core/sources/bibliography.ts';
 import { CANOPY_SOURCES } from '#core/sources/canopy.ts';
 import { HEADLAND_SOURCES } from '#core/sources/headland.ts';
+import { SEASON_SOURCES } from '#core/sources/season.ts';
 import { SPRAY_SOURCES } from '#core/sources/spray.ts';
 import { PHOTO_ASSUMPTIONS } from '#core/canopy/photo/assumptions.ts';
+import { SEASON_ASSUMPTIONS } from '#core/season/assumptions.ts';
 import { SPRAY_ASSUMPTIONS } from '#core/spray/assumptions.ts';
 import { LIMITS } from '#core/weather/weather.ts';
 import { CERTAINTIES } from '#core/working/answer.ts';
@@ -54,7 +56,7 @@ describe('every code of the engine has words, and no words are left over:', () =
   });
   it('remarks on options', () => same(codesIn(/remark\('([a-z-]+)'/g), Object.keys(words.remarks)));
   it('acts', () => same(codesIn(/acts\.push\((?:[^)]*\? )?'([a-z-]+)'/g).concat(codesIn(/acts\.push\([^)]*\? '[a-z-]+' : '([a-z-]+)'/g), ['own-water']), Object.keys(words.acts)));
-  it('assumptions', () => same([...ASSUMPTIONS.keys(), ...[...SPRAY_ASSUMPTIONS, ...PHOTO_ASSUMPTIONS].map((a) => a.id)], Object.keys(words.assumptions)));
+  it('assumptions', () => same([...ASSUMPTIONS.keys(), ...[...SPRAY_ASSUMPTIONS, ...SEASON_ASSUMPTIONS, ...PHOTO_ASSUMPTIONS].map((a) => a.id)], Object.keys(words.assumptions)));
   it('strategies', () => same(STRATEGIES.keys(), Object.keys(words.strategies)));
   it('validity', () => same(new Set([...[...STRATEGIES.values()].flatMap((s) => s.validity), 'own-formula']), Object.keys(words.validity)));
   it('certainties', () => same(CERTAINTIES, Object.keys(words.certainties)));
@@ -104,5 +106,5 @@ it('says memory where a value is from memory', () => {
 it('a source is one line with who, what and how it was read', () => {
   expect(sourceLine('fao-56')).toBe('Allen, R. G.; Pereira, L. S.; Raes, D.; Smith, M. (1998): Crop evapotranspiration, FAO Irrigation and Drainage Paper 56 [quoted from memory]');
   expect(sourceLine('furness-1998')).toContain('doi:10.1016/S0261-2194(98)00064-7');
-  for (const id of Object.keys({ ...SOURCES, ...HEADLAND_SOURCES, ...SPRAY_SOURCES, ...CANOPY_SOURCES }) as SourceId[]) expect(sourceLine(id)).not.toMatch(/undefined|, ,|,$|\n/);
+  for (const id of Object.keys({ ...SOURCES, ...HEADLAND_SOURCES, ...SPRAY_SOURCES, ...SEASON_SOURCES, ...CANOPY_SOURCES }) as SourceId[]) expect(sourceLine(id)).not.toMatch(/undefined|, ,|,$|\n/);
 });
