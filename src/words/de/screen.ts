@@ -103,6 +103,8 @@ export const screen: Translated<typeof EN> = {
   usDensity: 'Dichtefaktor',
   spread: 'Wie sicher sind die Messungen?',
   survey: 'Aufnahme vieler Bäume',
+  photo: 'Laub aus einem Foto',
+  laser: 'Laserpunkte',
   heightSe: 'Standardfehler der Höhe',
   widthSe: 'Standardfehler der Breite',
   trees: 'gemessene Bäume',

@@ -101,6 +101,7 @@ export const screen = {
   spread: 'How sure are the measurements?',
   survey: 'Survey of many trees',
   photo: 'Leaf from a photograph',
+  laser: 'Laser points',
   heightSe: 'std error of height',
   widthSe: 'std error of width',
   trees: 'trees measured',
