@@ -1,9 +1,6 @@
 /** Pages of docs, made from the engine's own declarations, so that they cannot disagree with it. `npm run docs` writes them. */
-import { SOURCES, type Source, type SourceId } from '#core/sources/bibliography.ts';
-import { CANOPY_SOURCES } from '#core/sources/canopy.ts';
-import { HEADLAND_SOURCES } from '#core/sources/headland.ts';
-import { SEASON_SOURCES } from '#core/sources/season.ts';
-import { SPRAY_SOURCES } from '#core/sources/spray.ts';
+import type { Source, SourceId } from '#core/sources/bibliography.ts';
+import { ALL_SOURCES } from '#core/sources/cite.ts';
 import { PHOTO_ASSUMPTIONS } from '#core/canopy/photo/assumptions.ts';
 import { SEASON_ASSUMPTIONS } from '#core/season/assumptions.ts';
 import { SPRAY_ASSUMPTIONS } from '#core/spray/assumptions.ts';
@@ -60,7 +57,7 @@ function strategyPage(): string {
 
 function sourcePage(): string {
   const read: Record<Source['read'], string> = { work: 'by definition', summary: 'known from its abstract or a summary', memory: 'quoted from memory, to be checked' };
-  const rows = Object.entries({ ...SOURCES, ...HEADLAND_SOURCES, ...SPRAY_SOURCES, ...SEASON_SOURCES, ...CANOPY_SOURCES } as Record<string, Source>).map(([id, s]) => `<a id="${id}"></a>**${id}**: ${[s.authors, s.year, s.title, s.container, s.locator].filter(Boolean).join(', ')}. Taken: ${s.taken}. (${read[s.read]})`);
+  const rows = Object.entries(ALL_SOURCES).map(([id, s]) => `<a id="${id}"></a>**${id}**: ${[s.authors, s.year, s.title, s.container, s.locator].filter(Boolean).join(', ')}. Taken: ${s.taken}. (${read[s.read]})`);
   return page('Sources', 'Works that formulas, constants and checks were taken from, and how we know them. Nothing here claims conformity with a standard whose text was not read.', rows.join('\n\n'));
 }
 

@@ -83,7 +83,7 @@ const BOUNDED_INDEX = formula(
 );
 
 /** Bases that count ground or water, and so leave the canopy to the adaptation; the others follow the canopy by themselves. */
-export const FIXED: ReadonlySet<LabelBasis> = new Set<LabelBasis>(['per-hectare', 'percent-of-water']);
+const FIXED: ReadonlySet<LabelBasis> = new Set<LabelBasis>(['per-hectare', 'percent-of-water']);
 
 /** The label's dose per hectare by its own basis. Refuses a per-100-L label where no dilute water is known. */
 function labelDose(label: Label, canopy: CanopyState, strategy: StrategyAnswer): Answer {

@@ -1,4 +1,5 @@
 import type { CANOPY_SOURCES } from './canopy.ts';
+import type { COMPARISON_SOURCES } from './comparison.ts';
 import type { HEADLAND_SOURCES } from './headland.ts';
 import type { SEASON_SOURCES } from './season.ts';
 import type { SPRAY_SOURCES } from './spray.ts';
@@ -59,5 +60,5 @@ export const SOURCES = {
   'habit': source('common practice', '', 'no citable source', '', 'value in general use', 'memory')
 } as const satisfies Record<string, Source>;
 
-/** Of these and of those that are loaded with the headland, the spray model, the season, photographs and laser files. */
-export type SourceId = keyof typeof SOURCES | keyof typeof HEADLAND_SOURCES | keyof typeof SPRAY_SOURCES | keyof typeof SEASON_SOURCES | keyof typeof CANOPY_SOURCES;
+/** Of these and of those that are loaded with the headland, the spray model, the season, photographs and laser files, and the comparison of strategies. */
+export type SourceId = keyof typeof SOURCES | keyof typeof HEADLAND_SOURCES | keyof typeof SPRAY_SOURCES | keyof typeof SEASON_SOURCES | keyof typeof CANOPY_SOURCES | keyof typeof COMPARISON_SOURCES;

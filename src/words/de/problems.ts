@@ -1,3 +1,4 @@
+import { whyNoFormula } from '../strategies/formula.ts';
 import type { PROBLEM_SENTENCES as EN, ToldProblem } from '../en/problems.ts';
 
 type P = Readonly<Record<string, number | string>>;
@@ -99,6 +100,8 @@ export const PROBLEM_SENTENCES: Readonly<Record<keyof typeof EN, Sentence>> = {
     (p['choices'] ? `vorhanden: ${p['choices']}. ${meant(p) || 'Eines davon wählen, oder hinzufügen.'}` : 'vorhanden ist nichts. Hinzufügen, oder dieses Feld weglassen.'),
   'not-rising': (p, v) => `ist ${v}, nicht über den ${figure(p['before'])} des Eintrags davor; nötig ist mehr als ${figure(p['before'])}. Die Einträge steigend ordnen.`,
   'least-above-most': (p, v) => `ist ${v}, über ${p['mostField']} mit ${figure(p['most'])}; höchstens das ist zulässig. Die beiden tauschen oder berichtigen.`,
+
+  'bad-formula': (p, v) => `ist ${v} und lässt sich nicht rechnen. ${whyNoFormula(p)}`,
 
   'amends-itself': (_, v) => `ist ${v}, die eigene Kennung; eine Aufzeichnung berichtigt eine frühere. Die Aufzeichnung nennen, für die sie steht.`,
   'amends-in-circle': (_, v) => `ist ${v} und führt zu dieser Aufzeichnung zurück; Berichtigungen führen zu einer ersten Aufzeichnung zurück, die keine berichtigt. Eine davon ändern.`,

@@ -1,4 +1,4 @@
-import { whyNoFormula } from './strategies/own.ts';
+import { whyNoFormula } from '../strategies/formula.ts';
 
 /** What a sentence is told: a problem of a document or of a row of a table, as the reader reports it. */
 export interface ToldProblem {

@@ -5,11 +5,8 @@ import { TICK_ITEMS } from '#core/check/types.ts';
 import { STRATEGIES } from '#core/dose/strategies.ts';
 import { ASSUMPTIONS } from '#core/setting/assumptions.ts';
 import '../../support/engine.ts';
-import { SOURCES, type SourceId } from '#core/sources/bibliography.ts';
-import { CANOPY_SOURCES } from '#core/sources/canopy.ts';
-import { HEADLAND_SOURCES } from '#core/sources/headland.ts';
-import { SEASON_SOURCES } from '#core/sources/season.ts';
-import { SPRAY_SOURCES } from '#core/sources/spray.ts';
+import type { SourceId } from '#core/sources/bibliography.ts';
+import { ALL_SOURCES } from '#core/sources/cite.ts';
 import { PHOTO_ASSUMPTIONS } from '#core/canopy/photo/assumptions.ts';
 import { SEASON_ASSUMPTIONS } from '#core/season/assumptions.ts';
 import { SPRAY_ASSUMPTIONS } from '#core/spray/assumptions.ts';
@@ -106,5 +103,5 @@ it('says memory where a value is from memory', () => {
 it('a source is one line with who, what and how it was read', () => {
   expect(sourceLine('fao-56')).toBe('Allen, R. G.; Pereira, L. S.; Raes, D.; Smith, M. (1998): Crop evapotranspiration, FAO Irrigation and Drainage Paper 56 [quoted from memory]');
   expect(sourceLine('furness-1998')).toContain('doi:10.1016/S0261-2194(98)00064-7');
-  for (const id of Object.keys({ ...SOURCES, ...HEADLAND_SOURCES, ...SPRAY_SOURCES, ...SEASON_SOURCES, ...CANOPY_SOURCES }) as SourceId[]) expect(sourceLine(id)).not.toMatch(/undefined|, ,|,$|\n/);
+  for (const id of Object.keys(ALL_SOURCES) as SourceId[]) expect(sourceLine(id)).not.toMatch(/undefined|, ,|,$|\n/);
 });

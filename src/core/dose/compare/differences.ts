@@ -68,7 +68,7 @@ export function pairs(document: Document, result: Result, rows: readonly Strateg
           // Two that are both nothing, or both refused, do not part here.
           if (Math.abs(apart - 1) < NONE || Object.is(factor, other)) return [];
           const finite = Object.entries({ a: factor, b: other, factor: apart }).filter(([, v]) => Number.isFinite(v));
-          return [{ code, values: { ...substituted, ...Object.fromEntries(finite) } }];
+          return [{ code, values: { ...pathB[n]!.substituted, ...substituted, ...Object.fromEntries(finite) } }];
         })
       };
     })

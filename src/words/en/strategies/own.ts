@@ -15,7 +15,3 @@ export const OWN_REFUSALS: Readonly<Record<string, string>> = {
   'own-several': 'This is not one formula: a sign is missing between two terms. Write a multiplication with *.',
   'own-not-arithmetic': 'This is more than arithmetic. Allowed are + - * / ^, brackets, numbers, names and functions.'
 };
-
-/** The same for the reader of documents. */
-export const whyNoFormula = (p: Readonly<Record<string, number | string>>): string =>
-  (OWN_REFUSALS[String(p['reason'])] ?? '').replace(/\{(\w+)\}/g, (_, key: string) => String(p[key] ?? ''));

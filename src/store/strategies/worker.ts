@@ -1,0 +1,45 @@
+import { drawSteps } from '#core/dose/compare/draws.ts';
+import type { Asked, Message, Task } from './messages.ts';
+
+/** The comparison of strategies beside the page's own thread. */
+const scope = globalThis as unknown as { onmessage: ((event: MessageEvent<Task>) => void) | null; postMessage(message: Message, transfer?: ArrayBuffer[]): void };
+
+/** Lets messages that have come in be heard first. */
+const channel = new MessageChannel();
+const waiting: (() => void)[] = [];
+channel.port1.onmessage = () => waiting.shift()?.();
+const breath = () =>
+  new Promise<void>((done) => {
+    waiting.push(done);
+    channel.port2.postMessage(null);
+  });
+
+/** Questions that are still wanted. */
+const wanted = new Set<number>();
+
+/** Steps until there is an answer, each of them with its progress; null where it is no longer wanted. */
+async function worked<T>(number: number, steps: Generator<number, T> | AsyncGenerator<number, T>): Promise<{ readonly given: T } | null> {
+  for (;;) {
+    const { done, value } = await steps.next();
+    if (done) return { given: value };
+    scope.postMessage({ kind: 'progress', number, done: value });
+    await breath();
+    if (!wanted.has(number)) return null;
+  }
+}
+
+async function draws(number: number, { document, blockId, rungId, ...wish }: Asked['draws']): Promise<void> {
+  const answer = await worked(number, drawSteps(document, blockId, rungId, wish));
+  if (answer) scope.postMessage({ kind: 'draws', number, given: answer.given });
+}
+
+scope.onmessage = ({ data: task }) => {
+  const { number } = task;
+  if (task.kind === 'drop') return void wanted.delete(number);
+  wanted.add(number);
+  const answered = draws(number, task.asked);
+  // A fault of one question is its answer; the worker goes on.
+  void answered
+    .catch((error: unknown) => scope.postMessage({ kind: 'failed', number, why: error instanceof Error ? error.message : String(error) }))
+    .finally(() => wanted.delete(number));
+};
