@@ -1,17 +1,17 @@
 import type { Side } from '../../sprayer/types.ts';
 import { refused, type Refused } from '../../working/answer.ts';
 import type { Canopy } from '../types.ts';
-import { gapsOf } from './gaps.ts';
-import { BAND_M, FACE_SHARE, FEWEST_IN_ROW, LEAST_WIDTH_M, MOST_BANDS, MOST_DENSITY } from './rules.ts';
+import { faceGaps, gapsOf } from './gaps.ts';
+import { BAND_M, FACE_SHARE, FEWEST_IN_ROW, GAPS_TOLD_SHARE, LEAST_WIDTH_M, MOST_BANDS, MOST_DENSITY } from './rules.ts';
 import { facesOf, skirtOf, topOf, type RowPoints } from './side.ts';
 import { spacingSeen } from './spacing.ts';
 import { mean, quantile } from './statistics.ts';
-import { LEFT_OUT, type LaserBand, type LaserCanopy, type LaserPoints, type LaserRules, type LaserSide, type LeftOut } from './types.ts';
+import { LEFT_OUT, type LaserBand, type LaserCanopy, type LaserPoints, type LaserRules, type LaserSide, type LaserVolumes, type LeftOut } from './types.ts';
 
 const SIDES = ['left', 'right'] as const;
 const SIGN = { left: -1, right: 1 } as const;
-/** A point's place in what it is: nothing said yet, or why it was left out. */
-const NOT_YET = 255;
+/** What is said of a point that is used: it was left out for no reason. */
+export const USED = 255;
 const codeOf = (why: LeftOut): number => LEFT_OUT.indexOf(why);
 
 /**
@@ -21,16 +21,25 @@ const codeOf = (why: LeftOut): number => LEFT_OUT.indexOf(why);
  * Refuses by name too few points, a row spacing that is neither given nor seen, faces that lie beyond the row line.
  */
 export function laserCanopy(points: LaserPoints, rules: LaserRules): LaserCanopy | Refused {
+  return sortedPoints(points, rules).made;
+}
+
+/** The same, and of each point why it was left out, as its place in `LEFT_OUT`, or that it was `USED`: as far as was judged where the whole is refused. */
+export function sortedPoints(points: LaserPoints, rules: LaserRules): { readonly made: LaserCanopy | Refused; readonly state: Uint8Array } {
+  const state = new Uint8Array(points.lateralM.length).fill(USED);
+  return { made: canopyOf(points, rules, state), state };
+}
+
+function canopyOf(points: LaserPoints, rules: LaserRules, state: Uint8Array): LaserCanopy | Refused {
   const { lateralM, heightM } = points;
   const total = lateralM.length;
-  const state = new Uint8Array(total).fill(NOT_YET);
   const { platform, groundM } = rules;
   for (let i = 0; i < total; i++) {
     const z = heightM[i]!;
     if (platform && Math.abs(lateralM[i]!) < platform.halfWidthM && z > platform.fromM && z < platform.toM) state[i] = codeOf('platform');
     else if (z < groundM) state[i] = codeOf('ground');
   }
-  const open = (i: number): boolean => state[i] === NOT_YET;
+  const open = (i: number): boolean => state[i] === USED;
   const distances = (side: Side): Float64Array => lateralM.filter((x, i) => open(i) && SIGN[side] * x > 0).map((x) => SIGN[side] * x).sort();
 
   const both = { left: distances('left'), right: distances('right') };
@@ -95,10 +104,18 @@ export function laserCanopy(points: LaserPoints, rules: LaserRules): LaserCanopy
   const leftOut = Object.fromEntries(LEFT_OUT.map((why) => [why, 0])) as Record<LeftOut, number>;
   let used = 0;
   for (const code of state) {
-    if (code === NOT_YET) used++;
+    if (code === USED) used++;
     else leftOut[LEFT_OUT[code]!]++;
   }
-  return { canopy, rules, rowSpacingM, spacingFrom: rules.rowSpacingM === undefined ? 'seen' : 'given', middleM, sides: seenRows.map((r) => r.shown), bands, gaps, total, used, leftOut };
+  return { canopy, rules, rowSpacingM, spacingFrom: rules.rowSpacingM === undefined ? 'seen' : 'given', middleM, sides: seenRows.map((r) => r.shown), bands, gaps, volumes: volumesOf(bands, topM - skirtM, widthM), total, used, leftOut };
+}
+
+function volumesOf(bands: readonly LaserBand[], heightM: number, widthM: number): LaserVolumes {
+  const stack = (part: (b: LaserBand) => number): number => bands.reduce((s, b) => s + (b.widthM ?? 0) * (b.toM - b.fromM) * part(b), 0);
+  const outlineM3PerM = stack(() => 1);
+  const told = stack((b) => (b.gapFraction === null ? 0 : 1));
+  const occupied = stack((b) => (b.gapFraction === null ? 0 : 1 - b.gapFraction));
+  return { boxM3PerM: heightM * widthM, outlineM3PerM, occupiedM3PerM: told > 0 && told >= GAPS_TOLD_SHARE * outlineM3PerM ? (occupied / told) * outlineM3PerM : null };
 }
 
 /** A row with which of all points are its own, and what is shown of it. */
@@ -117,6 +134,7 @@ function bandsOf(rows: readonly SeenRow[], skirtM: number, topM: number, rowSpac
   const heightM = (topM - skirtM) / count;
   const bandOf = (z: number): number => (z >= skirtM && z <= topM ? Math.min(count - 1, Math.floor((z - skirtM) / heightM)) : -1);
   const faces = rows.map(({ row }) => facesOf(row, bandOf, count));
+  const open = rows.map(({ row }) => faceGaps(row, bandOf, count));
   const points = new Float64Array(count);
   const weights = new Float64Array(count);
   for (const { row, shown } of rows)
@@ -142,7 +160,8 @@ function bandsOf(rows: readonly SeenRow[], skirtM: number, topM: number, rowSpac
     faceM: here.length === 0 ? null : mean(here.map((f) => f.faceM)),
     depthM: here.length === 0 ? null : mean(here.map((f) => f.depthM)),
     widthM,
-    relativeDensity: own > 0 && weight > 0 ? weights[k]! / own / (weight / area) : null
+    relativeDensity: own > 0 && weight > 0 ? weights[k]! / own / (weight / area) : null,
+    gapFraction: open.every((o) => o !== null && o[k] !== null) ? mean(open.map((o) => o![k]!)) : null
   }));
 }
 

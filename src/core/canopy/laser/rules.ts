@@ -21,6 +21,15 @@ export const FEWEST_IN_ROW = 100;
 export const CELL_M = 0.25;
 export const CELL_SHARE = 0.1;
 export const SHORTEST_STRETCH_M = 5;
+/**
+ * Cells of a band's face along the row. Where points stood at random, five a cell on average leave e⁻⁵ of the cells empty, so an empty one is a gap;
+ * with fewer points, or fewer cells, nothing is told.
+ */
+export const FACE_CELL_M = 0.1;
+export const FEWEST_PER_CELL = 5;
+export const FEWEST_CELLS = 8;
+/** Part of the outline whose gaps must be told for the occupied volume; the rest is taken to be like it. */
+export const GAPS_TOLD_SHARE = 0.9;
 /** Width below which density is not divided by width any further. */
 export const LEAST_WIDTH_M = 0.2;
 /** A document takes no relative density beyond this. */

@@ -60,6 +60,18 @@ export interface LaserBand {
   readonly widthM: number | null;
   /** Points per area of the section, over their mean. */
   readonly relativeDensity: number | null;
+  /** Share of the band's face, cell by cell along the row, that returned no point, 0…1; null where points are too few or do not tell where along the row they are. */
+  readonly gapFraction: number | null;
+}
+
+/** Canopy on a metre of row, m³/m. */
+export interface LaserVolumes {
+  /** Skirt to top, as wide as the widest band. */
+  readonly boxM3PerM: number;
+  /** Inside the outline. */
+  readonly outlineM3PerM: number;
+  /** Inside the outline, without the gaps of the face, each taken to go right through; null where they are told for less than nine tenths of it. */
+  readonly occupiedM3PerM: number | null;
 }
 
 /** How much of the row's length holds canopy. */
@@ -83,6 +95,7 @@ export interface LaserCanopy {
   readonly bands: readonly LaserBand[];
   /** null where the points do not tell where along the row they are. */
   readonly gaps: LaserGaps | null;
+  readonly volumes: LaserVolumes;
   readonly total: number;
   readonly used: number;
   readonly leftOut: Readonly<Record<LeftOut, number>>;

@@ -41,6 +41,7 @@ export const photoScreen = {
     'Wood and fruit count as leaf: take off what you see in the bare tree.',
     'One view of one stretch of row: take several, and more than one tree.',
     'Every gap is taken to show sky or sheet. Where the row behind stands in it, leaf is counted that is not there. Hang the sheet behind the row.',
+    'Sky beside a crown or between two trees, inside the frame, counts as gap: the density is then that of the row as it stands, not of the crowns alone.',
     'Glare on leaves counts as gap, a dark sky as leaf: look at the hatching.',
     'The view is taken to be level and the way through the canopy its width as drawn. From below, or with a wrong width, the density is wrong by as much.',
     'Leaves in clumps leave more gaps than leaves at random, so that the true figure is higher; so is that of a band whose gaps lie together.',
