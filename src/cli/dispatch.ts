@@ -8,6 +8,7 @@ const VERBS: Readonly<Record<string, () => Promise<{ readonly run: Verb }>>> = {
   check: () => import('./verbs/check.ts'),
   fit: () => import('./verbs/fit.ts'),
   season: () => import('./verbs/season.ts'),
+  strategies: () => import('./verbs/strategies.ts'),
   spray: () => import('./verbs/spray.ts'),
   laser: () => import('./verbs/laser.ts'),
   survey: () => import('./verbs/survey.ts'),

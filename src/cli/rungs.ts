@@ -28,7 +28,8 @@ export function documentIn(text: string, file: string): Document {
   throw new Stop(reading.problems.some((p) => UNREADABLE.has(p.code)) ? EXIT.unreadable : EXIT.refused, lines.join('\n'));
 }
 
-function chosen(document: Document, { block, rung }: Wish): Result[] {
+/** The wanted rungs worked out, in the order of the file. */
+export function chosen(document: Document, { block, rung }: Pick<Wish, 'block' | 'rung'>): Result[] {
   const blocks = document.blocks.filter((b) => block === undefined || b.id === block);
   if (blocks.length === 0) throw new Stop(EXIT.usage, cli.noBlock(block ?? '', document.blocks.map((b) => b.id)));
   const pairs = blocks.flatMap((b) => b.rungs.filter((r) => rung === undefined || r.id === rung).map((r) => [b.id, r.id] as const));

@@ -10,6 +10,7 @@ rowtailor VERB ...
   check FILE    the headland checks of a document: measured against wanted, and what to correct
   fit FILE      nozzle sizes, pressure and speed for each block and rung of a document
   season FILE   the season of each block: rung against rung, totals adapted against one setting, growth between rungs
+  strategies FILE  every strategy side by side, those of your own among them: why they differ, draws, what moves them, citations
   spray FILE    where the spray goes, for each block and rung of a document, with what that rests on
   laser FILE    a canopy from the points of a laser scanner
   survey FILE   a canopy from the measurements of many trees

@@ -75,6 +75,20 @@ export function pairs(document: Document, result: Result, rows: readonly Strateg
   );
 }
 
+/** The same two the other way round. */
+export function turned({ a, b, difference, ratio, reasons }: Pair): Pair {
+  return {
+    a: b,
+    b: a,
+    difference: difference === null ? null : -difference,
+    ratio: ratio === null || ratio === 0 ? null : 1 / ratio,
+    reasons: reasons.map(({ code, values: { a: ofA, b: ofB, factor, ...rest } }) => ({
+      code,
+      values: { ...rest, ...(ofB === undefined ? {} : { a: ofB }), ...(ofA === undefined ? {} : { b: ofA }), ...(typeof factor === 'number' && factor !== 0 ? { factor: 1 / factor } : {}) }
+    }))
+  };
+}
+
 interface Step {
   readonly code: ReasonCode;
   readonly standing: Standing;
