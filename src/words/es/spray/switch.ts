@@ -1,0 +1,7 @@
+import type { spraySwitch as EN } from '../../en/spray/switch.ts';
+import type { Translated } from '../../translation.ts';
+
+export const spraySwitch: Translated<typeof EN> = {
+  label: 'Caldo',
+  failed: 'No se pudo cargar el modelo de pulverización. Vuelva a cargar la página.'
+};
