@@ -47,15 +47,15 @@ const wanted = (p: P): string => {
 };
 
 const REFERENCES: Readonly<Record<string, string>> = {
-  machine: 'una máquina de este archivo',
-  label: 'una etiqueta de este archivo',
-  gear: 'una marcha de la máquina',
-  position: 'una posición de boquilla de la máquina',
-  table: 'una tabla de boquillas de este archivo',
-  size: 'un calibre de la tabla de boquillas',
-  assumption: 'un supuesto de este programa',
-  rung: 'una etapa de la parcela',
-  record: 'un registro del archivo ni de los guardados aquí'
+  machine: 'ninguna máquina en este archivo',
+  label: 'ninguna etiqueta en este archivo',
+  gear: 'ninguna marcha en la máquina',
+  position: 'ninguna posición de boquilla en la máquina',
+  table: 'ninguna tabla de boquillas en este archivo',
+  size: 'ningún calibre en la tabla de boquillas',
+  assumption: 'ningún supuesto en este programa',
+  rung: 'ninguna etapa en la parcela',
+  record: 'ningún registro en el archivo ni entre los guardados aquí'
 };
 
 /** Sentences about a document or a table, by code: what stands there, what is allowed, what to do. */
@@ -97,8 +97,8 @@ export const PROBLEM_SENTENCES = {
     `está a ${figure(p['heightM'])} m de altura y a ${figure(p['offsetM'])} m del centro, donde ya está la entrada ${p['first']} de la misma lista; cada sitio se ocupa una vez. Mueva una de las dos, o quítela.`,
   'reserved-id': (p, v) => `es ${v}, el identificador de la tabla incorporada; se admite cualquier otro. Cámbiele el nombre, o quite la tabla y use la incorporada.`,
   'no-such-reference': (p, v) =>
-    `es ${v}, pero no existe ${REFERENCES[String(p['kind'])] ?? p['kind']}${p['within'] ? ` «${p['within']}»` : ''} con ese nombre; ` +
-    (p['choices'] ? `hay: ${p['choices']}. ${meant(p) || 'Elija uno de estos, o añádalo.'}` : 'no hay nada. Añádalo, o deje fuera este campo.'),
+    `es ${v}, pero no hay ${REFERENCES[String(p['kind'])] ?? p['kind']}${p['within'] ? ` «${p['within']}»` : ''} con ese nombre; ` +
+    (p['choices'] ? `hay: ${p['choices']}. ${meant(p) || 'Elija uno de estos, o añádalo.'}` : 'no hay ninguno. Añádalo, o deje fuera este campo.'),
   'not-rising': (p, v) => `es ${v}, no mayor que ${figure(p['before'])}, el de la entrada anterior; se necesita más de ${figure(p['before'])}. Ponga las entradas en orden creciente.`,
   'least-above-most': (p, v) => `es ${v}, mayor que ${p['mostField']}, que es ${figure(p['most'])}; como máximo se admite eso. Intercambie o corrija los dos.`,
 
