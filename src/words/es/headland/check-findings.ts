@@ -16,7 +16,7 @@ const FAULTS: Part['findings'] = {
   'check-fault-water-only': 'Una prueba empapa a quien la hace. Enjuague la máquina y use solo agua limpia.',
   'check-fault-protection': 'Los enjuagues y los restos viejos salpican al recoger el caudal de las boquillas. Primero, guantes, protección de los ojos y lo que pida la etiqueta.',
 
-  'check-fault-watch': 'Sin cronómetro: los segundos contados valen uno de cada diez. Sirve un teléfono.',
+  'check-fault-watch': 'Sin cronómetro: los segundos contados de cabeza fallan en uno de cada diez. Sirve un teléfono.',
   'check-fault-tape': 'Sin cinta métrica: las distancias medidas a pasos llevan todo su error a la velocidad y al volumen.',
   'check-fault-jug': 'Sin jarra graduada: las marcas del tanque pueden fallar en más de una décima parte.',
   'check-fault-hoses': 'Sin mangueras: lo que el ventilador se lleva fuera de la jarra se lee como una boquilla pequeña.',
