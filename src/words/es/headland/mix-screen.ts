@@ -1,13 +1,16 @@
 import type { mixScreen as EN } from '../../en/headland/mix-screen.ts';
 import type { Translated } from '../../translation.ts';
 
+/** Beside a load that takes hardly a row. */
+const filas = (rows: string): string => (rows === '1' ? 'cerca de 1 fila' : `unas ${rows} filas`);
+
 /** Labels of the Loads step. */
 export const mixScreen: Translated<typeof EN> = {
   title: 'Cargas que llenar',
   answer: (count, amount) => `${count} × ${amount}`,
   last: (amount) => `y una última de ${amount}`,
   each: { one: (area) => `para ${area}`, many: (area) => `${area} cada una` },
-  eachRows: { one: (area, rows) => `para ${area}, unas ${rows} filas`, many: (area, rows) => `${area} cada una, unas ${rows} filas` },
+  eachRows: { one: (area, rows) => `para ${area}, ${filas(rows)}`, many: (area, rows) => `${area} cada una, ${filas(rows)}` },
   extra: { one: (amount) => `Lleva ${amount} más: lo que se queda en el tanque.`, many: (amount) => `La primera lleva ${amount} más: lo que se queda en el tanque.` },
   basis: (area, from, volume, by) => `${area} ${from}; ${volume} ${by}.`,
   noLoads: 'Aún no hay cargas',
@@ -41,7 +44,7 @@ export const mixScreen: Translated<typeof EN> = {
   progress: (done, all) => `${done} de ${all} llenas`,
   load: (n) => `Carga ${n}`,
   fillIn: 'echar',
-  landRows: (area, rows) => `${area}, unas ${rows} filas`,
+  landRows: (area, rows) => `${area}, ${filas(rows)}`,
   ofWhich: (amount) => `de ello ${amount} por lo que se queda`,
   filled: 'llena',
   markFilled: (n) => `Carga ${n} llena`,
