@@ -1,4 +1,5 @@
 import type { ToldProblem } from '../en/problems.ts';
+import { whyNoFormula } from './strategies/own.ts';
 
 type P = Readonly<Record<string, number | string>>;
 /** What is said of a field: after its name, `said` with the value that stands there. */
@@ -92,6 +93,8 @@ export const PROBLEM_SENTENCES = {
   'unfit-characters': (_, v) => `es ${v}, con tabuladores u otros caracteres de control, o con � en lugar de caracteres perdidos; se necesita texto simple. Quítelos o guarde de nuevo el archivo como UTF-8.`,
   'not-plain-text': (_, v) => `es ${v}, con saltos de línea o caracteres de control; se necesita texto simple en una línea. Quítelos.`,
 
+  'bad-formula': (p, v) => `es ${v}, que no se puede calcular. ${whyNoFormula(p)}`,
+
   'duplicate-id': (p, v) => `es ${v}, que ya tiene la entrada ${p['first']} de la misma lista; cada identificador aparece una vez. Cambie el nombre de una de las dos.`,
   'same-place': (p) =>
     `está a ${figure(p['heightM'])} m de altura y a ${figure(p['offsetM'])} m del centro, donde ya está la entrada ${p['first']} de la misma lista; cada sitio se ocupa una vez. Mueva una de las dos, o quítela.`,
@@ -123,6 +126,10 @@ export const PROBLEM_SENTENCES = {
   'not-utf8': (_, v) => `es ${v}, con bytes que no son texto UTF-8; cada � está en lugar de un carácter perdido. Guarde de nuevo el archivo como UTF-8.`,
   'bad-quotes': (_, v) => `(${v}) tiene unas comillas que se abren y no se cierran, o texto tras las comillas de cierre; un campo entre comillas termina en las segundas. Ciérrelas, y escriba dos veces las comillas que estén dentro de un campo.`,
   'line-too-long': (p) => `tiene más de ${figure(p['most'])} caracteres, el máximo que se admite. Compruebe que el archivo es una tabla con saltos de línea.`,
+  'unclear-dates': (_, v) => `es ${v}, y ninguna fecha del archivo dice si va primero el día o el mes; un día del calendario escrito como 2031-04-27 es claro. Escriba así las fechas.`,
+  'unit-unsaid': (_, v) => `: «${v}» no dice en qué unidad está; hace falta un nombre que termine en _c o _f. Cámbielo, como temperature_c o temperature_f.`,
+  'moment-again': (_, v) => `es ${v}, que ya tiene una línea anterior; cada momento se lee una vez. Quite una de las dos.`,
+  'min-above-max': (p, v) => `es ${v}, mayor que ${p['mostColumn']}, que es ${p['most']}; la mínima es como mucho la máxima. Intercambie o corrija las dos.`,
   'too-many-lines': (p) => `y todas las siguientes no se leen; se leen como máximo ${figure(p['most'])} líneas. Redúzcalas o divida el archivo.`
 } as const satisfies Record<string, Sentence>;
 

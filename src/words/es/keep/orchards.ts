@@ -1,0 +1,42 @@
+import type { orchardWords as EN } from '../../en/keep/orchards.ts';
+import type { Translated } from '../../translation.ts';
+
+/** The orchards kept on this device. */
+export const orchardWords: Translated<typeof EN> = {
+  title: 'Plantaciones guardadas en este dispositivo',
+  intro: 'Cada una es un documento: sus parcelas, máquinas, etiquetas y registros. Permanecen en este dispositivo y solo salen de él como un archivo o un enlace que usted haga.',
+  none: 'Aún no hay ninguna. Lo que usted cambie se guarda por sí solo.',
+  here: 'abierta aquí',
+  saved: (at, size) => `guardada ${at}, ${size}`,
+  ahead: 'más tarde que el reloj de este dispositivo',
+  unnamed: 'sin nombre',
+  demo: 'Abrir la demostración',
+  demoNote: 'Una plantación inventada para probar. Se guarda en cuanto usted la cambia.',
+  open: 'Abrir',
+  openOf: (name) => `Abrir ${name}`,
+  rename: 'Cambiar nombre',
+  renameOf: (name) => `Cambiar el nombre de ${name}`,
+  nameOf: (name) => `Nuevo nombre de ${name}`,
+  setName: 'Poner nombre',
+  cancel: 'Cancelar',
+  copy: 'Copiar',
+  copyOf: (name) => `Copiar ${name}`,
+  file: 'Guardar como archivo',
+  fileOf: (name) => `Guardar ${name} como archivo`,
+  remove: 'Eliminar',
+  removeOf: (name) => `Eliminar ${name}`,
+  away: 'Eliminadas, aún recuperables',
+  awayNote: 'Permanecen hasta que usted las elimine definitivamente.',
+  takeBack: 'Recuperar',
+  takeBackOf: (name) => `Recuperar ${name}`,
+  erase: 'Eliminar definitivamente',
+  eraseOf: (name) => `Eliminar ${name} definitivamente`,
+  eraseAsk: (name) => `¿Eliminar ${name} definitivamente, con sus registros y ajustes guardados? No se puede deshacer.`,
+  room: (used, most) => `${used} usados de unos ${most}.`,
+  lasting: 'Este navegador conserva los datos hasta que usted los borre.',
+  notLasting: 'Este navegador puede borrar los datos por sí solo cuando falte espacio: guarde como archivo lo que importe.',
+  askToLast: 'Pedir al navegador que los conserve',
+  failed: 'No se pudo hacer en este dispositivo. No se cambió nada.',
+  leave: 'Lo último que se cambió no está guardado en este dispositivo y se perdería. Guárdelo antes como archivo. ¿Dejarlo de todos modos?',
+  close: 'Cerrar'
+};
