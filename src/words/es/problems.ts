@@ -1,5 +1,5 @@
 import type { ToldProblem } from '../en/problems.ts';
-import { whyNoFormula } from './strategies/own.ts';
+import { whyNoFormula } from '../strategies/formula.ts';
 
 type P = Readonly<Record<string, number | string>>;
 /** What is said of a field: after its name, `said` with the value that stands there. */

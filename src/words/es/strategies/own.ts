@@ -15,7 +15,3 @@ export const OWN_REFUSALS: Readonly<Record<string, string>> = {
   'own-several': 'Esto no es una sola fórmula: falta un signo entre dos términos. Escriba la multiplicación con *.',
   'own-not-arithmetic': 'Esto es más que aritmética. Se admiten + - * / ^, paréntesis, números, nombres y funciones.'
 };
-
-/** The same for the reader of documents. */
-export const whyNoFormula = (p: Readonly<Record<string, number | string>>): string =>
-  (OWN_REFUSALS[String(p['reason'])] ?? '').replace(/\{(\w+)\}/g, (_, key: string) => String(p[key] ?? ''));
