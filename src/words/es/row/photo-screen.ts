@@ -44,6 +44,7 @@ export const photoScreen: Translated<typeof EN> = {
     'Madera y fruta cuentan como hoja: descuente lo que se ve en el árbol sin hoja.',
     'Es una vista de un tramo de fila: tome varias, y de más de un árbol.',
     'Se toma cada hueco como cielo o tela. Donde la fila de detrás está en él, se cuenta hoja que no hay. Cuelgue la tela detrás de la fila.',
+    'El cielo al lado de una copa o entre dos árboles, dentro del marco, cuenta como hueco: la densidad es entonces la de la fila tal como está, no la de las copas solas.',
     'El brillo en las hojas cuenta como hueco, un cielo oscuro como hoja: mire el rayado.',
     'Se toma la vista como horizontal y el camino a través de la copa como su ancho dibujado. Desde abajo, o con un ancho equivocado, la densidad es errónea en la misma medida.',
     'Las hojas agrupadas dejan más huecos que las hojas al azar, por lo que la cifra real es mayor; también la de una franja cuyos huecos están juntos.',
