@@ -2,7 +2,7 @@ import type { strategiesScreen as EN } from '../../en/strategies/screen.ts';
 import type { Translated } from '../../translation.ts';
 
 /** Beschriftungen der Station Strategien. */
-export const strategiesScreen: Translated<typeof EN> = {
+export const strategiesScreen: Partial<Translated<typeof EN>> = {
   title: 'Strategien',
   viewsName: 'Was verglichen wird',
   views: { block: 'Diese Anlage', season: 'Saison', table: 'Eine Tabelle von Anlagen' },

@@ -2,7 +2,7 @@ import type { strategiesScreen as EN } from '../../en/strategies/screen.ts';
 import type { Translated } from '../../translation.ts';
 
 /** Labels of the Strategies station. */
-export const strategiesScreen: Translated<typeof EN> = {
+export const strategiesScreen: Partial<Translated<typeof EN>> = {
   title: 'Estrategias',
   viewsName: 'Qué se compara',
   views: { block: 'Esta parcela', season: 'Temporada', table: 'Una tabla de parcelas' },
