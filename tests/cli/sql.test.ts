@@ -8,7 +8,7 @@ import { create, all } from 'mathjs';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { dispatch } from '#cli/dispatch.ts';
 import { literal, toSql } from '#cli/sql/expression.ts';
-import { HEADER } from '#cli/table/columns.ts';
+import { HEADER } from '#core/dose/table/plan.ts';
 import { ROW_RANGES, type Quantity } from '#job/csv/columns.ts';
 import { ROOT, rowtailor, type Ended } from '../support/command.ts';
 

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cutRows, PIECE_BYTES, ROW_BYTES } from '#cli/table/cut.ts';
-import { workOff } from '#cli/table/piece.ts';
 import { readHeader, type Header } from '#job/csv/header.ts';
 import { LONGEST_ROW } from '#job/csv/rows.ts';
+import { figures as workOff } from '../support/table.ts';
 
 const HEAD = 'block,row_spacing_m,tree_height_m,canopy_width_m,note_x';
 const header = readHeader(HEAD, 1) as Header;

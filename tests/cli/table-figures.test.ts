@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { HEADER } from '#cli/table/columns.ts';
-import { workOff } from '#cli/table/piece.ts';
 import type { Canopy } from '#core/canopy/types.ts';
 import { readHeader, type Header } from '#job/csv/header.ts';
 import { RANGES, type Range } from '#job/limits.ts';
 import { defined, document, num } from '../support/sample.ts';
 import { evaluate } from '#core/setting/evaluate.ts';
 import type { Result } from '#core/setting/result.ts';
+import { HEADER } from '#core/dose/table/plan.ts';
+import { figures } from '../support/table.ts';
 
 const COLUMNS = 'block,row_spacing_m,tree_height_m,skirt_height_m,canopy_width_m,density_gal_per_1000ft3,lad_m2_per_m3,filled_fraction';
 const header = readHeader(COLUMNS, 1) as Header;
@@ -63,7 +63,7 @@ it('every column is the figure that the whole evaluation of the same canopy give
       const skirt = Math.min(skirtShare * H, 15);
       const canopy: Canopy = defined({ heightM: H, skirtM: skirt, widthM: W, usDensityGalPer1000Ft3: k, ladM2PerM3: lad, filledFraction: f });
       const line = `x,${csv([R, H, skirt, W, k, lad, f])}\n`;
-      const done = workOff({ header, line: 2, bytes: new Uint8Array(Buffer.from(line)) });
+      const done = figures({ header, line: 2, bytes: new Uint8Array(Buffer.from(line)) });
       expect(done.problems).toEqual([]);
       const found = Buffer.from(done.bytes).toString().trimEnd().split(',').slice(1).map(Number);
       expect(found).toHaveLength(names.length);
@@ -91,7 +91,7 @@ it('figures stay finite at the ends of every range', () => {
         for (const W of ends(C.widthM))
           for (const k of [undefined, ...ends(C.usDensityGalPer1000Ft3)])
             for (const lad of ends(C.ladM2PerM3)) for (const f of ends(C.filledFraction)) lines += `x,${csv([R, H, s, W, k, lad, f])}\n`;
-  const done = workOff({ header, line: 2, bytes: new Uint8Array(Buffer.from(lines)) });
+  const done = figures({ header, line: 2, bytes: new Uint8Array(Buffer.from(lines)) });
   expect(done.problems).toEqual([]);
   const values = Buffer.from(done.bytes).toString().trimEnd().split('\n').flatMap((l) => l.split(',').slice(1));
   expect(values.length).toBe((lines.split('\n').length - 1) * (HEADER.split(',').length - 1));

@@ -6,10 +6,10 @@ import fc from 'fast-check';
 import jstat from 'jstat';
 import * as ss from 'simple-statistics';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { FIGURE_NAMES, HEADER } from '#cli/table/columns.ts';
-import { intervalHeader, KINDS } from '#cli/table/interval-columns.ts';
-import { withIntervals } from '#cli/table/interval-work.ts';
-import { workOff, type Done } from '#cli/table/piece.ts';
+import { USUAL } from '#cli/table/figure-columns.ts';
+import { kindsOf } from '#cli/table/interval-columns.ts';
+import type { Done } from '#cli/table/piece.ts';
+import { FIGURE_NAMES, HEADER } from '#core/dose/table/plan.ts';
 import { drawCanopies, roomFor, type Means } from '#core/canopy/draws/draws.ts';
 import type { CanopyErrors } from '#core/canopy/types.ts';
 import { intervalOf } from '#core/canopy/uncertainty.ts';
@@ -18,6 +18,7 @@ import type { Answer } from '#core/working/answer.ts';
 import { readHeader, type Header } from '#job/csv/header.ts';
 import { records, rowtailor } from '../support/command.ts';
 import { defined, document } from '../support/sample.ts';
+import { figures as workOff, intervalHeader, withIntervals } from '../support/table.ts';
 
 const HEAD = 'block,row_spacing_m,tree_height_m,skirt_height_m,canopy_width_m,height_se_m,skirt_se_m,width_se_m,row_spacing_se_m,height_width_correlation,trees';
 const header = readHeader(HEAD, 1) as Header;
@@ -175,7 +176,7 @@ describe('intervals by draws', () => {
       compared++;
     }
     expect(compared).toBeGreaterThan(2);
-    expect(new Set(KINDS).size).toBeLessThan(8);
+    expect(kindsOf(USUAL).leaders.length).toBeLessThan(8);
   });
 
   it('of a line are golden', () => {

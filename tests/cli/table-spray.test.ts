@@ -3,11 +3,9 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { BALANCE_HEADER } from '#cli/table/balance-columns.ts';
-import { withBalance } from '#cli/table/balance-work.ts';
-import { HEADER } from '#cli/table/columns.ts';
+import { BALANCE_NAMES } from '#cli/table/balance-columns.ts';
 import { cutRows, inSlices, ROW_BYTES } from '#cli/table/cut.ts';
-import { workOff } from '#cli/table/piece.ts';
+import { HEADER } from '#core/dose/table/plan.ts';
 import { balance } from '#core/spray/balance.ts';
 import { sprayCase } from '#core/spray/case.ts';
 import { transport } from '#core/spray/transport.ts';
@@ -17,10 +15,12 @@ import { readHeader, type Header } from '#job/csv/header.ts';
 import { LONGEST_ROW } from '#job/csv/rows.ts';
 import { RANGES } from '#job/limits.ts';
 import { records, rowtailor } from '../support/command.ts';
+import { figures, withBalance } from '../support/table.ts';
 import { defined, document, shut } from '../support/sample.ts';
 
 const HEAD = 'block,row_spacing_m,tree_height_m,skirt_height_m,canopy_width_m,lad_m2_per_m3,filled_fraction';
 const header = readHeader(HEAD, 1) as Header;
+const BALANCE_HEADER = BALANCE_NAMES.join(',');
 const bytesOf = (text: string): Uint8Array<ArrayBuffer> => new Uint8Array(Buffer.from(text));
 const cells = (bytes: Uint8Array): Record<string, string>[] => records(`${HEADER},${BALANCE_HEADER}\n${Buffer.from(bytes).toString()}`);
 
@@ -88,7 +88,7 @@ describe('columns of the balance', () => {
 
   it('stand behind figures that are those of the plain table, name for name', () => {
     const text = '"a, ""b""",4,3,0.5,1.2,2,1\n"two\nlines",3.5,2.5,0.4,1,,0.9\nlast,5,4,0,2,1,\n';
-    const plain = Buffer.from(workOff({ header, line: 2, bytes: bytesOf(text) }).bytes).toString();
+    const plain = Buffer.from(figures({ header, line: 2, bytes: bytesOf(text) }).bytes).toString();
     const with13 = Buffer.from(of({ header, line: 2, bytes: bytesOf(text) }).bytes).toString();
     expect(with13.replace(/((?:,[\d.e-]+){13})$/gm, '')).toBe(plain);
   });
@@ -149,7 +149,7 @@ describe('small pieces', () => {
     for await (const { bytes } of cutRows(inSlices(chunked(text, size), 8192), ',', 8192)) pieces.push(bytes);
     expect(Buffer.concat(pieces).toString()).toBe(text);
     expect(pieces.length).toBeGreaterThan(4);
-    for (const p of pieces) expect(workOff({ header: readHeader('block,row_spacing_m,tree_height_m,canopy_width_m,note_x', 1) as Header, line: 2, bytes: new Uint8Array(p) }).problems).toEqual([]);
+    for (const p of pieces) expect(figures({ header: readHeader('block,row_spacing_m,tree_height_m,canopy_width_m,note_x', 1) as Header, line: 2, bytes: new Uint8Array(p) }).problems).toEqual([]);
     expect(Math.max(...pieces.map((p) => p.length))).toBeLessThan(2 * 8192 + long.length);
   });
   it('of a line without end hold no more of it than shows that it is too long', async () => {

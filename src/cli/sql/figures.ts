@@ -2,7 +2,7 @@ import type { Strategy } from '#core/dose/strategy.ts';
 import { GAL_PER_1000FT3_L_PER_M3 } from '#core/quantity/constants.ts';
 import type { Formula } from '#core/working/answer.ts';
 import type { Assumption } from '#core/working/assumption.ts';
-import { constantsOf, FACES, FIGURES_OF_CANOPY, FILL, FULL_LEAF, MULTIPLIER, OUTPUTS, US_DENSITY, type Output } from '../table/plan.ts';
+import { constantsOf, FACES, FIGURES_OF_CANOPY, FILL, FULL_LEAF, MULTIPLIER, OUTPUTS, US_DENSITY, type Output } from '#core/dose/table/plan.ts';
 import { cli } from '#words/en/cli.ts';
 import { certaintyWord } from '#words/index.ts';
 import { literal, toSql } from './expression.ts';

@@ -2,9 +2,13 @@ import type { Canopy } from '#core/canopy/types.ts';
 import { balance } from '#core/spray/balance.ts';
 import { transport } from '#core/spray/transport.ts';
 import type { Fate, SprayBalance, SprayCase } from '#core/spray/types.ts';
-import type { Refused } from '#core/working/answer.ts';
-import type { CanopyBatch } from '#job/csv/batch.ts';
+import { BATCH_ROWS, type CanopyBatch } from '#job/csv/batch.ts';
+import { shortened } from '#job/problem.ts';
+import { sprayCli as words } from '#words/en/spray/cli.ts';
+import { refusalSentence } from '#words/index.ts';
+import '#words/spray/join.ts';
 import { inFrontOf, type Front } from './front.ts';
+import type { Maker, Told } from './maker.ts';
 
 const share = (fate: Fate) => (b: SprayBalance) => percent(b.shares[fate]);
 
@@ -25,8 +29,7 @@ const COLUMNS: Readonly<Record<string, (b: SprayBalance, c: SprayCase) => number
   deposit_cv: (b) => rounded(b.cv)
 };
 
-export const BALANCE_HEADER = Object.keys(COLUMNS).join(',');
-export const NO_BALANCE = ','.repeat(Object.keys(COLUMNS).length - 1);
+export const BALANCE_NAMES = Object.keys(COLUMNS);
 const VALUES = Object.values(COLUMNS);
 
 /** More decimals than these would pretend: the model is uncertain by points. */
@@ -48,10 +51,24 @@ export const canopyOf = (b: CanopyBatch, i: number): Canopy => ({
   ...(Number.isNaN(b.ladM2PerM3[i]!) ? {} : { ladM2PerM3: b.ladM2PerM3[i]! })
 });
 
-/** The balance columns of one canopy, or why there are none. */
-export function balanceCells(front: Front, batch: CanopyBatch, i: number): string | Refused {
-  const c = inFrontOf(front, canopyOf(batch, i), batch.rowSpacingM[i]!);
-  if ('kind' in c) return c;
-  const b = balance(c, transport(c));
-  return VALUES.map((value) => value(b, c) ?? '').join(',');
+/** Where the spray goes in front of every canopy; why there is no balance of one is told, and its cells stay empty. */
+export function balanceColumns(front: Front): Maker {
+  const columns = VALUES.map(() => new Float64Array(BATCH_ROWS));
+  return {
+    names: BALANCE_NAMES,
+    make(batch) {
+      const told: Told[] = [];
+      for (let i = 0; i < batch.count; i++) {
+        const c = inFrontOf(front, canopyOf(batch, i), batch.rowSpacingM[i]!);
+        if ('kind' in c) {
+          told.push({ line: batch.line[i]!, text: words.table.line(batch.line[i]!, shortened(batch.block[i]!), refusalSentence(c, 'metric')) });
+          for (const column of columns) column[i] = NaN;
+          continue;
+        }
+        const b = balance(c, transport(c));
+        VALUES.forEach((value, k) => (columns[k]![i] = value(b, c) ?? NaN));
+      }
+      return { columns, told };
+    }
+  };
 }

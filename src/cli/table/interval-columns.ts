@@ -3,12 +3,18 @@ import { drawCanopies, roomFor, type Drawn, type Means } from '#core/canopy/draw
 import { slopeStep, standardError } from '#core/canopy/draws/first-order.ts';
 import type { CanopyErrors } from '#core/canopy/types.ts';
 import { coverageFor } from '#core/canopy/uncertainty.ts';
-import type { CanopyBatch } from '#job/csv/batch.ts';
+import { figuresOf, type Canopies } from '#core/dose/table/columns.ts';
+import { STRATEGIES } from '#core/dose/strategies.ts';
+import { BATCH_ROWS, type CanopyBatch } from '#job/csv/batch.ts';
 import { ERROR_QUANTITIES } from '#job/csv/columns.ts';
-import { allFigures, FIGURE_NAMES, figuresAt, type Canopies } from './columns.ts';
+import { shortened } from '#job/problem.ts';
+import { intervalCli as words } from '#words/en/interval-cli.ts';
+import type { Figures } from './figure-columns.ts';
 import type { IntervalWish } from './interval-wish.ts';
+import type { Maker, Told } from './maker.ts';
 
 const MEASURED = ['heightM', 'skirtM', 'widthM', 'rowSpacingM'] as const satisfies readonly (keyof Means)[];
+const SYMBOL = { heightM: 'H', skirtM: 'Hs', widthM: 'W', rowSpacingM: 'R' } as const satisfies Record<keyof Means, string>;
 const ERROR_OF = { heightM: 'heightSeM', skirtM: 'skirtSeM', widthM: 'widthSeM', rowSpacingM: 'rowSpacingSeM' } as const satisfies Record<keyof Means, keyof CanopyErrors>;
 
 /** More digits than these would pretend: with a thousand draws an end is uncertain by some 4 % of the half interval. */
@@ -16,20 +22,38 @@ const DIGITS = 6;
 
 const ANALYTIC = ['low', 'high'];
 const DRAWN = ['mc_low', 'mc_high'];
-export const intervalHeader = ({ draws }: IntervalWish): string =>
-  [...FIGURE_NAMES.flatMap((name) => [...ANALYTIC, ...(draws ? DRAWN : [])].map((end) => `${name}_${end}`)), ...(draws ? ['draws_redrawn'] : [])].join(',');
+export const intervalNames = ({ draws }: IntervalWish, { outputs }: Figures): readonly string[] =>
+  [...outputs.flatMap(({ name }) => [...ANALYTIC, ...(draws ? DRAWN : [])].map((end) => `${name}_${end}`)), ...(draws ? ['draws_redrawn'] : [])];
 
-/** The cells of one canopy, and whether its draws were given up. */
-export interface IntervalCells {
-  readonly text: string;
-  readonly givenUp: boolean;
+/** The interval of every figure, from the errors that the rows state. Told are canopies whose draws were given up. */
+export function intervalColumns(wish: IntervalWish, figures: Figures): Maker {
+  const names = intervalNames(wish, figures);
+  const columns = names.map(() => new Float64Array(BATCH_ROWS));
+  const fill = canopyIntervals(wish, figures);
+  const own = figuresOf(figures.outputs, figures.options);
+  const cells = wish.draws ? ANALYTIC.length + DRAWN.length : ANALYTIC.length;
+  return {
+    names,
+    make(batch) {
+      const told: Told[] = [];
+      own.take(batch);
+      for (let i = 0; i < batch.count; i++) {
+        if (!fill(columns, batch, i)) told.push({ line: batch.line[i]!, text: words.givenUp(batch.line[i]!, shortened(batch.block[i]!)) });
+        // What is refused has no interval.
+        own.columns.forEach((figure, o) => {
+          if (Number.isNaN(figure[i])) for (let c = 0; c < cells; c++) columns[o * cells + c]![i] = NaN;
+        });
+      }
+      return { columns, told };
+    }
+  };
 }
 
-/** Works out the cells behind the figures of every canopy; its lists are used again and again. */
-export function intervalCells({ draws, seed }: IntervalWish): (batch: CanopyBatch, i: number) => IntervalCells {
+/** Fills the cells of one canopy, whose lists are used again and again. False where its draws were given up. */
+function canopyIntervals({ draws, seed }: IntervalWish, figures: Figures): (columns: readonly Float64Array[], batch: CanopyBatch, i: number) => boolean {
   const sides = canopiesOf(roomFor(1 + 2 * MEASURED.length));
-  const atSides = listsFor(sides);
-  const ends = draws ? endsOfDraws(draws, seed) : null;
+  const { columns: atSides, take, restsOn } = figuresOf(figures.outputs, { ...figures.options, ranges: false });
+  const ends = draws ? endsOfDraws(draws, seed, figures) : null;
 
   /** Figures of the canopy itself, and on both sides of each measurement. */
   function around(means: Means): void {
@@ -39,32 +63,33 @@ export function intervalCells({ draws, seed }: IntervalWish): (batch: CanopyBatc
       sides.measured[m][1 + 2 * k]! += step;
       sides.measured[m][2 + 2 * k]! -= step;
     });
-    allFigures(atSides, sides);
+    take(sides);
   }
   const slope = (figure: Float64Array, means: Means, k: number): number => (figure[1 + 2 * k]! - figure[2 + 2 * k]!) / (2 * slopeStep(means[MEASURED[k]!]));
 
-  return (batch, i) => {
+  return (columns, batch, i) => {
     const means: Means = { heightM: batch.treeHeightM[i]!, skirtM: batch.skirtHeightM[i]!, widthM: batch.canopyWidthM[i]!, rowSpacingM: batch.rowSpacingM[i]! };
     const errors = errorsAt(batch, i);
     const coverage = coverageFor(errors.trees);
-    const rests = FIGURE_NAMES.map((_, o) => MEASURED.some((m, k) => errors[ERROR_OF[m]] !== undefined && RESTS_ON[o]![k]));
+    const rests = restsOn.map((symbols) => MEASURED.some((m) => errors[ERROR_OF[m]] !== undefined && symbols.has(SYMBOL[m])));
     asIn(sides, batch, i);
     around(means);
 
     const wanted = ends !== null && rests.includes(true);
     const drawn = wanted ? ends(means, errors, batch, i) : null;
-    const cells: (number | '')[] = [];
-    for (let o = 0; o < FIGURE_NAMES.length; o++) {
-      if (!rests[o]) cells.push('', '');
-      else {
-        const figure = atSides[o]!;
-        const half = coverage * standardError([slope(figure, means, 0), slope(figure, means, 1), slope(figure, means, 2), slope(figure, means, 3)], errors);
-        cells.push(figure[0]! - half, figure[0]! + half);
-      }
-      if (ends) cells.push(...(rests[o] && drawn ? [rounded(drawn.low(o)), rounded(drawn.high(o))] : (['', ''] as const)));
-    }
-    if (ends) cells.push(drawn?.redrawn ?? '');
-    return { text: cells.join(','), givenUp: wanted && drawn === null };
+    let at = 0;
+    const cell = (value: number): void => void (columns[at++]![i] = value);
+    rests.forEach((has, o) => {
+      const figure = atSides[o]!;
+      const half = has ? coverage * standardError([slope(figure, means, 0), slope(figure, means, 1), slope(figure, means, 2), slope(figure, means, 3)], errors) : NaN;
+      cell(figure[0]! - half);
+      cell(figure[0]! + half);
+      if (!ends) return;
+      cell(has && drawn ? rounded(drawn.low(o)) : NaN);
+      cell(has && drawn ? rounded(drawn.high(o)) : NaN);
+    });
+    if (ends) cell(drawn?.redrawn ?? NaN);
+    return !wanted || drawn !== null;
   };
 }
 
@@ -79,18 +104,24 @@ interface Ends {
  * Draws a canopy and ranks its figures; null where the draws are given up. Figures that put all canopies in the same order have their ends
  * at the same draws: only one of each kind is worked out for every draw and ranked, the others for the two draws at its ends.
  */
-function endsOfDraws(draws: number, seed: number): (means: Means, errors: CanopyErrors, batch: CanopyBatch, i: number) => Ends | null {
+function endsOfDraws(draws: number, seed: number, { outputs, options }: Figures): (means: Means, errors: CanopyErrors, batch: CanopyBatch, i: number) => Ends | null {
+  const { leaders, kind } = kindsOf({ outputs, options });
   const drawn = canopiesOf(roomFor(draws));
-  const samples = LEADERS.map(() => new Float64Array(draws));
+  const leading = figuresOf(leaders.map((l) => outputs[l]!), options);
+  const samples = leaders.map(() => new Float64Array(draws));
   const ranked = new Float64Array(draws);
   const two = new Float64Array(2);
-  const bounds = canopiesOf(roomFor(2 * LEADERS.length));
-  const atBounds = listsFor(bounds);
+  const bounds = canopiesOf(roomFor(2 * leaders.length));
+  const atBounds = figuresOf(outputs, options);
   return (means, errors, batch, i) => {
     const redrawn = drawCanopies(means, errors, { seed, of: batch.line[i]! }, drawn.measured);
     if (redrawn === null) return null;
     asIn(drawn, batch, i);
-    leading(samples, drawn);
+    for (let from = 0; from < draws; ) {
+      const count = leading.take(drawn, from);
+      samples.forEach((sample, g) => sample.set(leading.columns[g]!.subarray(0, count), from));
+      from += count;
+    }
     samples.forEach((sample, g) => {
       ranked.set(sample);
       coverageInterval(ranked, two);
@@ -100,8 +131,8 @@ function endsOfDraws(draws: number, seed: number): (means: Means, errors: Canopy
       });
     });
     asIn(bounds, batch, i);
-    allFigures(atBounds, bounds);
-    return { low: (o) => atBounds[o]![2 * KIND[o]!]!, high: (o) => atBounds[o]![2 * KIND[o]! + 1]!, redrawn };
+    atBounds.take(bounds);
+    return { low: (o) => atBounds.columns[o]![2 * kind[o]!]!, high: (o) => atBounds.columns[o]![2 * kind[o]! + 1]!, redrawn };
   };
 }
 
@@ -129,8 +160,6 @@ function asIn(canopies: Canopies, batch: CanopyBatch, i: number): void {
   for (const q of ['usDensityGalPer1000Ft3', 'ladM2PerM3', 'filledFraction'] as const) canopies[q].fill(batch[q][i]!);
 }
 
-const listsFor = ({ count }: Pick<Canopies, 'count'>): readonly Float64Array<ArrayBuffer>[] => FIGURE_NAMES.map(() => new Float64Array(count));
-
 function errorsAt(batch: CanopyBatch, i: number): CanopyErrors {
   const errors: Record<string, number> = {};
   for (const q of ERROR_QUANTITIES) {
@@ -151,33 +180,23 @@ function silent(measured: Drawn) {
   return canopies;
 }
 
-/** Which measurements each figure rests on: those whose change moves it, in front of an ordinary canopy. */
-const RESTS_ON: readonly (readonly boolean[])[] = (() => {
-  const canopies = silent(roomFor(1 + MEASURED.length));
-  MEASURED.forEach((m, k) => {
-    canopies.measured[m].fill(ORDINARY[m]);
-    canopies.measured[m][1 + k]! *= 1.1;
-  });
-  const figures = listsFor(canopies);
-  allFigures(figures, canopies);
-  return figures.map((f) => MEASURED.map((_, k) => f[1 + k] !== f[0]));
-})();
-
 /** Figures by kind: those of a kind put canopies of all sorts in the same order. The first of a kind leads it. */
-const { LEADERS, KIND } = (() => {
+export function kindsOf({ outputs, options }: Figures): { readonly leaders: readonly number[]; readonly kind: readonly number[] } {
   const canopies = silent(roomFor(500));
   drawCanopies(ORDINARY, { heightSeM: 1, skirtSeM: 0.5, widthSeM: 0.7, rowSpacingSeM: 1 }, { seed: 0, of: 0 }, canopies.measured);
-  const figures = listsFor(canopies);
-  allFigures(figures, canopies);
+  const { columns, take } = figuresOf(outputs, options);
+  take(canopies);
+  const figures = columns.map((c) => c.subarray(0, canopies.count));
   const orders = figures.map((f) => Array.from(f.keys()).sort((a, b) => f[a]! - f[b]!));
   const leaders: number[] = [];
   // Two that differ by rounding alone may swap canopies that are as good as equal: what counts is that no figure falls along the other's order.
   const rises = (f: Float64Array, order: readonly number[]): boolean => order.every((at, n) => n === 0 || f[at]! >= f[order[n - 1]!]! * (1 - 1e-12));
   const kind = figures.map((f, o) => {
-    const known = leaders.findIndex((l) => rises(f, orders[l]!) && rises(figures[l]!, orders[o]!));
+    const known = isOurs(outputs[o]!) ? leaders.findIndex((l) => isOurs(outputs[l]!) && rises(f, orders[l]!) && rises(figures[l]!, orders[o]!)) : -1;
     return known >= 0 ? known : leaders.push(o) - 1;
   });
-  return { LEADERS: leaders, KIND: kind };
-})();
-export const KINDS: readonly number[] = KIND;
-const leading = figuresAt(LEADERS);
+  return { leaders, kind };
+}
+
+/** A formula of the user may bend where no canopy was tried: it leads itself. */
+const isOurs = ({ strategy }: Figures['outputs'][number]): boolean => !strategy || STRATEGIES.has(strategy.id);

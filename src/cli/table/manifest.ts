@@ -4,7 +4,7 @@ import { MOST_TRIES } from '#core/canopy/draws/draws.ts';
 import { VERSION } from '#core/setting/document.ts';
 import type { Assumption } from '#core/working/assumption.ts';
 import type { IntervalWish } from './interval-wish.ts';
-import { constantsOf, FILL, FULL_LEAF, MULTIPLIER, OUTPUTS, US_DENSITY } from './plan.ts';
+import { constantsOf, FILL, FULL_LEAF, MULTIPLIER, OUTPUTS, US_DENSITY } from '#core/dose/table/plan.ts';
 import type { Sink } from './sink.ts';
 
 /** Version of the manifest's own form. */
@@ -43,7 +43,7 @@ function note(passed: Passed, part: string | Uint8Array): void {
  * What a table was made of and with, and the hash of what came out: whoever has the same input, versions and options gets the same bytes.
  * No clock, no path, no name of a machine stands in it.
  */
-export function manifestText(input: Passed, output: Passed, header: string, wish: IntervalWish | null): string {
+export function manifestText(input: Passed, output: Passed, columns: readonly string[], wish: IntervalWish | null): string {
   const { version } = JSON.parse(readFileSync(new URL('../../../package.json', import.meta.url), 'utf8')) as { version: string };
   const assumption = ({ id, value, unit, certainty }: Assumption) => ({ id, value, unit, certainty });
   const manifest = {
@@ -54,7 +54,7 @@ export function manifestText(input: Passed, output: Passed, header: string, wish
     options: wish
       ? { intervals: true, level: 0.95, ...(wish.draws ? { draws: wish.draws, seed: wish.seed, generator: 'philox-4x32-10', normal: 'box-muller', mostTries: MOST_TRIES } : {}) }
       : { intervals: false },
-    columns: header.split(','),
+    columns,
     strategies: Object.fromEntries(
       OUTPUTS.flatMap(({ strategy: s }) => (s ? [[s.id, Object.fromEntries(Object.entries(constantsOf(s)).map(([symbol, a]) => [symbol, assumption(a)]))]] : []))
     ),

@@ -1,12 +1,9 @@
 import { parentPort, workerData } from 'node:worker_threads';
-import { workOff, type Done, type Piece } from './piece.ts';
-import type { Task } from './pool.ts';
+import { workOff, type Piece } from './piece.ts';
+import { makerOf, type Wanted } from './wanted.ts';
 
-async function workFor(task: Task): Promise<(piece: Piece) => Done> {
-  if (task === null) return workOff;
-  return 'spray' in task ? (await import('./balance-work.ts')).withBalance(task.spray) : (await import('./interval-work.ts')).withIntervals(task.intervals);
-}
-const work = await workFor(workerData as Task);
+const wanted = workerData as Wanted;
+const work = workOff(await makerOf(wanted), wanted.intervals !== null);
 
 parentPort?.on('message', (piece: Piece) => {
   const done = work(piece);

@@ -2,6 +2,7 @@ import { createReadStream, fstatSync, statSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { resolve } from 'node:path';
 import { parseArgs } from 'node:util';
+import type { Header } from '#job/csv/header.ts';
 import { cli, USAGE } from '#words/en/cli.ts';
 import { intervalCli } from '#words/en/interval-cli.ts';
 import { problemSentence } from '#words/en/problems.ts';
@@ -10,8 +11,10 @@ import { whyUnreadable } from '../read-text.ts';
 import { cutRows, inSlices } from '../table/cut.ts';
 import { readHead, type Head } from '../table/head.ts';
 import { intervalWish, type IntervalWish } from '../table/interval-wish.ts';
-import type { Piece, Told } from '../table/piece.ts';
-import { FIGURES, inOrder, type Work } from '../table/pool.ts';
+import type { Told } from '../table/maker.ts';
+import type { Piece } from '../table/piece.ts';
+import { inOrder, workOf, type Work } from '../table/pool.ts';
+import type { Wanted } from '../table/wanted.ts';
 import { fileSink, standardOutput, type Sink } from '../table/sink.ts';
 
 /** One canopy a line in, one line of figures out; see `USAGE.table`. Streams: what it holds does not grow with the file. */
@@ -27,7 +30,7 @@ export const run: Verb = async (args, streams) => {
   const { out = '-', manifest } = values;
   if (out !== '-' && isSame(file, out)) throw usage(cli.sameFile);
   const wish = intervalWish(values, usage);
-  const work = await workOf(values, wish, file, streams);
+  const work = await workOf(await wantedOf(values, wish, file, streams));
   const sink = out === '-' ? standardOutput : fileSink(out);
   if (manifest === undefined) return convert(file, work, sink, streams);
   if (isSame(file, manifest) || resolve(manifest) === resolve(out) || isSame(out, manifest)) throw usage(intervalCli.sameManifest);
@@ -59,18 +62,17 @@ function parsed(args: readonly string[]) {
   }
 }
 
-/** The figures alone, or behind them their intervals or with --spray the balance; the code for either is loaded only then. */
-async function workOf({ spray, setting, block, rung, out, manifest }: ReturnType<typeof parsed>['values'], wish: IntervalWish | null, file: string, streams: Streams): Promise<Work> {
+/** What is wanted beside the figures. */
+async function wantedOf({ spray, setting, block, rung, out, manifest }: ReturnType<typeof parsed>['values'], intervals: IntervalWish | null, file: string, streams: Streams): Promise<Wanted> {
   const [stray] = Object.entries({ setting, block, rung }).flatMap(([name, value]) => (value === undefined ? [] : [`--${name}`]));
   if (!spray && stray) throw usage(cli.withoutSpray(stray));
-  if (spray && (wish || manifest !== undefined)) throw usage(intervalCli.notWithSpray(wish ? '--intervals' : '--manifest'));
-  if (wish) return (await import('../table/interval-work.ts')).intervalWork(wish);
-  if (!spray) return FIGURES;
+  if (spray && (intervals || manifest !== undefined)) throw usage(intervalCli.notWithSpray(intervals ? '--intervals' : '--manifest'));
+  if (!spray) return { intervals, spray: null };
   if (setting === undefined) throw usage(cli.noSetting);
   if (setting === '-' && file === '-') throw usage(cli.twoFromInput);
   if (out !== undefined && isSame(setting, out)) throw usage(cli.sameSetting);
-  const [{ frontOf }, { balanceWork }] = await Promise.all([import('../table/front.ts'), import('../table/balance-work.ts')]);
-  return balanceWork(await frontOf({ file: setting, block, rung }, usage, streams));
+  const { frontOf } = await import('../table/front.ts');
+  return { intervals, spray: await frontOf({ file: setting, block, rung }, usage, streams) };
 }
 
 /** The same file, however the two paths are spelt or linked: writing it would destroy what is still to be read. */
@@ -92,7 +94,7 @@ async function withManifest(path: string, wish: IntervalWish | null, file: strin
   const exit = await convert(file, work, notingSink(sink, output), streams, (chunks) => noting(chunks, input));
   if (output.bytes === 0) return exit;
   const to = fileSink(path);
-  await to.write(manifestText(input, output, work.header, wish));
+  await to.write(manifestText(input, output, ['block', ...work.names], wish));
   await to.close();
   return exit;
 }
@@ -109,14 +111,14 @@ async function convert(file: string, work: Work, sink: Sink, { stdin, err }: Str
       tell(head);
       return EXIT.refused;
     }
-    const lack = work.lacks?.(head.header);
-    if (lack) {
+    if (work.wanted.intervals && !tellsErrors(head.header)) {
       // What is read from is let go first.
       for await (const _ of head.rows) break;
-      throw usage(lack);
+      throw usage(intervalCli.noErrors);
     }
-    if (work.note !== '') err(`${work.note}\n`);
-    await sink.write(`${work.header}\n`);
+    if (work.wanted.intervals) err(`${intervalCli.note}\n`);
+    if (work.wanted.spray) err(`${(await import('#words/en/spray/cli.ts')).sprayCli.table.note}\n`);
+    await sink.write(`${['block', ...work.names].join(',')}\n`);
     for await (const { bytes, problems } of inOrder(pieces(head, work.pieceBytes), work, Math.min(availableParallelism(), 4))) {
       await sink.write(bytes);
       if (problems.length === 0) continue;
@@ -130,6 +132,10 @@ async function convert(file: string, work: Work, sink: Sink, { stdin, err }: Str
   await sink.close();
   return exit;
 }
+
+/** Without any of these there is nothing to make an interval of. */
+const ERRORS: ReadonlySet<string> = new Set(['heightSeM', 'skirtSeM', 'widthSeM', 'rowSpacingSeM']);
+const tellsErrors = ({ columns }: Header): boolean => columns.some((c) => typeof c !== 'string' && ERRORS.has(c.quantity));
 
 async function* pieces({ header, line, rows }: Head, pieceBytes: number): AsyncGenerator<Piece> {
   for await (const { bytes, lines } of cutRows(inSlices(rows, pieceBytes), header.delimiter, pieceBytes)) {

@@ -4,7 +4,7 @@ import { BELIEFS } from '#core/dose/compare/beliefs.ts';
 import type { DrawWish } from '#core/dose/compare/draws.ts';
 import type { StrategyRow } from '#core/dose/compare/rows.ts';
 import type { Label } from '#core/dose/types.ts';
-import { FIXED_BASES } from '#core/dose/compare/label.ts';
+import { FIXED_BASES } from '#core/dose/label-rules.ts';
 import type { CanopyState } from '#core/canopy/canopy.ts';
 import type { CanopyErrors } from '#core/canopy/types.ts';
 import type { SourceId } from '#core/sources/bibliography.ts';

@@ -5,10 +5,10 @@ import type { Result } from '../../setting/result.ts';
 import { refused, valueOf, type Answer } from '../../working/answer.ts';
 import { derive } from '../../working/figure.ts';
 import { evaluateStrategy, type StrategyAnswer } from '../evaluate.ts';
+import { doseRange } from '../label-rules.ts';
 import { product, type Act, type Product } from '../product.ts';
 import type { Strategy } from '../strategy.ts';
 import { CONCENTRATION } from '../water.ts';
-import { FIXED_BASES } from './label.ts';
 import { sceneOf, type Scene } from './scene.ts';
 
 /** What one strategy says of one block at one rung. */
@@ -59,9 +59,7 @@ function rowOf(strategy: Strategy, { label, volume, assumptions }: Scene, canopy
 /** An interval of a dose ends where the label's rules end it: at its maximum, and for an adapted dose at the whole dose and the user's floor. */
 function allowed(interval: Interval | null, { label, labelDose }: Product): Interval | null {
   if (!interval) return null;
-  const whole = FIXED_BASES.has(label.basis) ? (valueOf(labelDose) ?? Infinity) : Infinity;
-  const most = Math.min(label.maxPerHa ?? Infinity, label.adaptation === 'downward' ? whole : Infinity);
-  const least = Number.isFinite(whole) ? whole * (label.floor ?? 0) : 0;
+  const [least, most] = doseRange(label, valueOf(labelDose));
   return { ...interval, low: Math.min(Math.max(interval.low, least), most), high: Math.min(interval.high, most) };
 }
 

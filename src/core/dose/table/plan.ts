@@ -1,12 +1,13 @@
-import * as F from '#core/canopy/formulas.ts';
-import type { CanopyState } from '#core/canopy/canopy.ts';
-import { outlineOf, sectionArea } from '#core/canopy/outline.ts';
-import { STRATEGIES } from '#core/dose/strategies.ts';
-import type { Strategy } from '#core/dose/strategy.ts';
-import { FT2_PER_ACRE_M2_PER_HA, FT3_PER_ACRE_M3_PER_HA, GAL_PER_ACRE_L_PER_HA } from '#core/quantity/constants.ts';
-import { ASSUMPTIONS } from '#core/setting/assumptions.ts';
-import type { Formula } from '#core/working/answer.ts';
-import type { Assumption } from '#core/working/assumption.ts';
+import * as F from '../../canopy/formulas.ts';
+import type { CanopyState } from '../../canopy/canopy.ts';
+import { outlineOf, sectionArea } from '../../canopy/outline.ts';
+import { STRATEGIES } from '../strategies.ts';
+import type { Strategy } from '../strategy.ts';
+import type { Label } from '../types.ts';
+import { FT2_PER_ACRE_M2_PER_HA, FT3_PER_ACRE_M3_PER_HA, GAL_PER_ACRE_L_PER_HA } from '../../quantity/constants.ts';
+import { ASSUMPTIONS } from '../../setting/assumptions.ts';
+import type { Formula } from '../../working/answer.ts';
+import type { Assumption } from '../../working/assumption.ts';
 
 /** What the table says, apart from how: the same plan is computed line by line and written as a statement for a database. */
 
@@ -38,6 +39,23 @@ const SILENT = { bbch: undefined, densityClass: 'medium' } as unknown as CanopyS
 /** A strategy's own constants by symbol, chosen for a canopy that tells nothing of itself. */
 export const constantsOf = (s: Strategy): Readonly<Record<string, Assumption>> => ({ ...s.constants, ...s.choose?.(SILENT) });
 
+/** What can be asked of a strategy, beside its figures of the canopy. */
+export type Says = 'water' | 'dilute' | 'index' | 'dose' | 'concentration';
+
+/**
+ * What a strategy says at all: water where it names some, dilute water where it knows it, a dose index always; with a label a dose, with
+ * the water that is applied a concentration factor.
+ */
+export function saysOf(s: Strategy, { label, appliedLPerHa }: { readonly label?: Label | undefined; readonly appliedLPerHa?: unknown }): readonly Says[] {
+  const says: Says[] = ['index'];
+  const dilute = s.dilute !== undefined || (s.water !== undefined && s.waterKind === 'dilute');
+  if (s.water) says.push('water');
+  if (dilute) says.push('dilute');
+  if (label && (dilute || label.basis !== 'per-100-l-dilute') && (label.basis !== 'percent-of-water' || label.referenceWaterLPerHa !== undefined)) says.push('dose');
+  if (dilute && appliedLPerHa !== undefined) says.push('concentration');
+  return says;
+}
+
 /** A column of figures: `formula` over the symbols of the strategy, or of the bare canopy where there is none; × `times` ÷ `per`. */
 export interface Output {
   readonly name: string;
@@ -46,6 +64,13 @@ export interface Output {
   readonly times?: number;
   /** What one of the column's unit is in the formula's. */
   readonly per?: number;
+}
+
+/** A column of what a strategy says. */
+export interface SaidOutput {
+  readonly name: string;
+  readonly strategy: Strategy;
+  readonly says: Says;
 }
 
 function outputs(): readonly Output[] {
@@ -77,4 +102,5 @@ function outputs(): readonly Output[] {
 }
 
 export const OUTPUTS = outputs();
-export const HEADER = ['block', ...OUTPUTS.map((o) => o.name)].join(',');
+export const FIGURE_NAMES = OUTPUTS.map((o) => o.name);
+export const HEADER = ['block', ...FIGURE_NAMES].join(',');
