@@ -4,7 +4,6 @@ import { slopeStep, standardError } from '#core/canopy/draws/first-order.ts';
 import type { CanopyErrors } from '#core/canopy/types.ts';
 import { coverageFor } from '#core/canopy/uncertainty.ts';
 import { figuresOf, type Canopies } from '#core/dose/table/columns.ts';
-import { STRATEGIES } from '#core/dose/strategies.ts';
 import { BATCH_ROWS, type CanopyBatch } from '#job/csv/batch.ts';
 import { ERROR_QUANTITIES } from '#job/csv/columns.ts';
 import { shortened } from '#job/problem.ts';
@@ -199,4 +198,4 @@ export function kindsOf({ outputs, options }: Figures): { readonly leaders: read
 }
 
 /** A formula of the user may bend where no canopy was tried: it leads itself. */
-const isOurs = ({ strategy }: Figures['outputs'][number]): boolean => !strategy || STRATEGIES.has(strategy.id);
+const isOurs = ({ strategy }: Figures['outputs'][number]): boolean => !strategy?.id.startsWith('own.');
