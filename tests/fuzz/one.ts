@@ -1,0 +1,18 @@
+import { broken, type Door } from './door.ts';
+
+/** Longest that one input may take, ms. */
+export const LONGEST_MS = 1000;
+
+/** Gives a door one input. Returns what is wrong, null where nothing is, and how long it took. */
+export async function give(door: Door, bytes: Uint8Array): Promise<{ readonly wrong: string | null; readonly taken: boolean; readonly ms: number }> {
+  const begin = performance.now();
+  let wrong: string | null = null;
+  let taken = false;
+  try {
+    taken = await door.read(bytes);
+  } catch (error) {
+    wrong = error instanceof Error ? (error.stack ?? error.message) : String(error);
+  }
+  const ms = performance.now() - begin;
+  return { wrong: wrong ?? broken() ?? (ms > LONGEST_MS ? `took ${Math.round(ms)} ms` : null), taken, ms };
+}
