@@ -1,4 +1,3 @@
-/// <reference types="vite/client" />
 declare global {
   namespace App {}
 }

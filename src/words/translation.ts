@@ -6,7 +6,7 @@
 export const LANGUAGES = { en: 'English', es: 'Español' } as const;
 export type LanguageCode = keyof typeof LANGUAGES;
 
-/** A constant in another language: the same keys and the same parameters, other words. */
+/** A constant in another language: the same keys and the same parameters, other words. What is missing stays English; a test says what is. */
 export type Translated<T> = T extends string
   ? string
   : T extends (...given: infer G) => infer R
@@ -14,7 +14,7 @@ export type Translated<T> = T extends string
     : T extends readonly (infer E)[]
       ? readonly Translated<E>[]
       : T extends object
-        ? { readonly [K in keyof T]: Translated<T[K]> }
+        ? { readonly [K in keyof T]?: Translated<T[K]> }
         : T;
 
 const KEY = 'rowtailor-language';

@@ -58,7 +58,7 @@ const REFERENCES: Readonly<Record<string, string>> = {
 };
 
 /** Sätze über ein Dokument oder eine Tabelle, nach Kennung: was dasteht, was zulässig ist, was zu tun ist. */
-export const PROBLEM_SENTENCES: Readonly<Record<keyof typeof EN, Sentence>> = {
+export const PROBLEM_SENTENCES: Partial<Readonly<Record<keyof typeof EN, Sentence>>> = {
   'too-large': (p) => `hat ${figure(p['length'])} Zeichen; gelesen werden höchstens ${figure(p['most'])}. Auf mehrere Dateien aufteilen.`,
   empty: () => 'ist leer; erwartet wird ein Dokument. Eine andere Datei wählen.',
   'not-json': (p, v) =>
