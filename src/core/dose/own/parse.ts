@@ -21,10 +21,13 @@ jsep.hooks.add('gobble-token', function (env) {
   env.node = { type: 'UnaryExpression', operator: '-', prefix: true, argument: power(this) };
 });
 function power(scope: jsep.HookScope): jsep.Expression {
+  scope.gobbleSpaces();
+  const signed = scope.char === '-';
   const base = scope.gobbleToken();
   if (!base) return scope.throwError('a term is missing');
   scope.gobbleSpaces();
-  if (base.type === 'UnaryExpression' || scope.char !== '^') return base;
+  // Behind another minus all powers are taken already; a minus in brackets is a base.
+  if (signed || scope.char !== '^') return base;
   scope.index++;
   return { type: 'BinaryExpression', operator: '^', left: base, right: power(scope) };
 }
@@ -50,7 +53,7 @@ export function parseOwn(text: string, path: string): Tree | Refused {
   const plain = [...text].map((c) => SAME[c] ?? c).join('');
   if (plain.trim() === '') return refuse('own-empty');
   const odd = [...plain].findIndex((c) => !ALLOWED.test(c));
-  if (odd >= 0) return refuse('own-character', { character: [...plain][odd]!, at: odd + 1 });
+  if (odd >= 0) return refuse('own-character', { character: visible([...plain][odd]!), at: odd + 1 });
   let parsed: jsep.Expression;
   try {
     parsed = jsep(plain);
@@ -111,6 +114,9 @@ function unknown(code: string, name: string, all: Readonly<Record<string, unknow
   const nearest = near(name, known);
   return nearest ? [`${code}-near`, { name, nearest, known: known.join(', ') }] : [code, { name: name || '( )', known: known.join(', ') }];
 }
+
+/** What a terminal would obey, or nobody would see, by its code. */
+const visible = (c: string): string => (/^\p{C}$/u.test(c) ? `U+${c.codePointAt(0)!.toString(16).toUpperCase().padStart(4, '0')}` : c);
 
 /** Names that begin alike, else the one with the fewest letters to change. */
 function near(name: string, known: readonly string[]): string {

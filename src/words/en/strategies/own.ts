@@ -3,7 +3,7 @@ export const OWN_REFUSALS: Readonly<Record<string, string>> = {
   'own-empty': 'The formula is empty. Write one over the canopy, such as TRVc / 10000.',
   'own-too-long': 'The formula has {length} characters; at most {most} are read. Shorten it.',
   'own-too-deep': 'More than {most} terms of the formula stand within each other. Take it apart, or leave brackets out.',
-  'own-character': '{character} at place {at} belongs to no formula. Allowed are numbers with a decimal point, + - * / ^, brackets, names, and commas between the terms of a function.',
+  'own-character': '“{character}” at place {at} belongs to no formula. Allowed are numbers with a decimal point, + - * / ^, brackets, names, and commas between the terms of a function.',
   'own-syntax': 'At place {at} something is missing or too much. Look for a sign, a term or a bracket there.',
   'own-number': '{number} cannot stand in a formula. Write numbers from 0.000001 to 1 000 000 000 000, without an exponent.',
   'own-unknown-name': '{name} is not the name of a canopy figure. There are: {known}.',
