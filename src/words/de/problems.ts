@@ -101,7 +101,7 @@ export const PROBLEM_SENTENCES: Partial<Readonly<Record<keyof typeof EN, Sentenc
   'not-rising': (p, v) => `ist ${v}, nicht über den ${figure(p['before'])} des Eintrags davor; nötig ist mehr als ${figure(p['before'])}. Die Einträge steigend ordnen.`,
   'least-above-most': (p, v) => `ist ${v}, über ${p['mostField']} mit ${figure(p['most'])}; höchstens das ist zulässig. Die beiden tauschen oder berichtigen.`,
 
-  'bad-formula': (p, v) => `ist ${v} und lässt sich nicht rechnen. ${whyNoFormula(p)}`,
+  'bad-formula': (p, v) => `ist ${v} und lässt sich nicht berechnen. ${whyNoFormula(p)}`,
 
   'amends-itself': (_, v) => `ist ${v}, die eigene Kennung; eine Aufzeichnung berichtigt eine frühere. Die Aufzeichnung nennen, für die sie steht.`,
   'amends-in-circle': (_, v) => `ist ${v} und führt zu dieser Aufzeichnung zurück; Berichtigungen führen zu einer ersten Aufzeichnung zurück, die keine berichtigt. Eine davon ändern.`,
@@ -124,7 +124,11 @@ export const PROBLEM_SENTENCES: Partial<Readonly<Record<keyof typeof EN, Sentenc
   'not-utf8': (_, v) => `ist ${v}, mit Bytes, die kein UTF-8-Text sind; jedes � steht für ein verlorenes Zeichen. Die Datei noch einmal als UTF-8 speichern.`,
   'bad-quotes': (_, v) => `(${v}) hat ein Anführungszeichen, das geöffnet und nicht geschlossen ist, oder Text nach einem schließenden; ein Feld in Anführungszeichen endet am zweiten. Schließen, und ein Anführungszeichen im Feld zweimal schreiben.`,
   'line-too-long': (p) => `ist länger als ${figure(p['most'])} Zeichen, das Höchste, was zulässig ist. Prüfen, ob die Datei eine Tabelle mit Zeilenumbrüchen ist.`,
-  'too-many-lines': (p) => `und alle danach werden nicht gelesen; gelesen werden höchstens ${figure(p['most'])} Zeilen. Ausdünnen, oder die Datei aufteilen.`
+  'too-many-lines': (p) => `und alle danach werden nicht gelesen; gelesen werden höchstens ${figure(p['most'])} Zeilen. Ausdünnen, oder die Datei aufteilen.`,
+  'unclear-dates': (_, v) => `ist ${v}, und kein Datum der Datei sagt, ob Tag oder Monat zuerst kommt; eindeutig ist ein Kalendertag in der Form 2031-04-27. Die Daten so schreiben.`,
+  'unit-unsaid': (_, v) => `: „${v}“ sagt nicht, in welcher Einheit; nötig ist ein Name, der auf _c oder _f endet. Umbenennen in temperature_c oder temperature_f.`,
+  'moment-again': (_, v) => `ist ${v}, das eine frühere Zeile schon hat; jeder Zeitpunkt wird einmal gelesen. Eine der beiden entfernen.`,
+  'min-above-max': (p, v) => `ist ${v}, über ${p['mostColumn']} mit ${p['most']}; der kleinste Wert ist höchstens der größte. Die beiden tauschen oder berichtigen.`
 };
 
 /** `/blocks/0/canopy/heightM` wie man es vorliest: blocks[0].canopy.heightM */

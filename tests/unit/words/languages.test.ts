@@ -21,7 +21,10 @@ function* leaves(value: unknown, at: string): Generator<[at: string, value: unkn
   else if (Array.isArray(value)) for (const [i, inner] of value.entries()) yield* leaves(inner, `${at}.${i}`);
   else yield [at, value];
 }
-const places = (template: string): string[] => [...template.matchAll(/\{(\w+)(?:#[^}]*)?\}/g)].map((m) => m[1]!).sort();
+/** Places for values, as often as they stand. */
+const places = (template: string): string[] => [...template.matchAll(/\{(\w+)\}/g)].map((m) => m[1]!).sort();
+/** Places that choose a word by number: as many as a language needs, of values that English has. */
+const bent = (template: string): string[] => [...template.matchAll(/\{(\w+)#[^}]*\}/g)].map((m) => m[1]!);
 /** Sentences, not names and signs that are the same in many languages. */
 const isSentence = (text: string): boolean => text.replace(/\{[^}]*\}/g, ' ').split(/\s+/).filter((w) => /\p{L}{2}/u.test(w)).length > 4;
 
@@ -50,6 +53,7 @@ describe.each(OTHERS)('%s', (code) => {
       expect(typeof there, at).toBe(typeof value);
       if (typeof value === 'string' && typeof there === 'string') {
         expect(places(there), at).toEqual(places(value));
+        expect([...places(value), ...bent(value)], at).toEqual(expect.arrayContaining(bent(there)));
         expect.soft(isSentence(value) && there === value, `${at} is still English`).toBe(false);
       }
     }

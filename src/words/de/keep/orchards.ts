@@ -1,0 +1,42 @@
+import type { orchardWords as EN } from '../../en/keep/orchards.ts';
+import type { Translated } from '../../translation.ts';
+
+/** Die auf diesem Gerät gespeicherten Betriebe. */
+export const orchardWords: Translated<typeof EN> = {
+  title: 'Auf diesem Gerät gespeicherte Betriebe',
+  intro: 'Jeder ist ein Dokument: seine Anlagen, Geräte, Gebrauchsanleitungen und Aufzeichnungen. Sie bleiben auf diesem Gerät und verlassen es nur als Datei oder Link, die selbst gemacht werden.',
+  none: 'Noch keiner. Was geändert wird, wird von selbst gespeichert.',
+  here: 'hier offen',
+  saved: (at, size) => `gespeichert ${at}, ${size}`,
+  ahead: 'später als die Uhr dieses Geräts',
+  unnamed: 'ohne Namen',
+  demo: 'Beispiel öffnen',
+  demoNote: 'Ein erfundener Betrieb zum Ausprobieren. Er wird gespeichert, sobald etwas geändert ist.',
+  open: 'Öffnen',
+  openOf: (name) => `${name} öffnen`,
+  rename: 'Umbenennen',
+  renameOf: (name) => `${name} umbenennen`,
+  nameOf: (name) => `Neuer Name von ${name}`,
+  setName: 'Name setzen',
+  cancel: 'Abbrechen',
+  copy: 'Kopieren',
+  copyOf: (name) => `${name} kopieren`,
+  file: 'Als Datei speichern',
+  fileOf: (name) => `${name} als Datei speichern`,
+  remove: 'Löschen',
+  removeOf: (name) => `${name} löschen`,
+  away: 'Gelöscht, noch nicht weg',
+  awayNote: 'Sie bleiben, bis sie endgültig gelöscht werden.',
+  takeBack: 'Zurückholen',
+  takeBackOf: (name) => `${name} zurückholen`,
+  erase: 'Endgültig löschen',
+  eraseOf: (name) => `${name} endgültig löschen`,
+  eraseAsk: (name) => `${name} endgültig löschen, mit Aufzeichnungen und gespeicherten Einstellungen? Das lässt sich nicht rückgängig machen.`,
+  room: (used, most) => `${used} von etwa ${most} belegt.`,
+  lasting: 'Dieser Browser behält die Daten, bis sie gelöscht werden.',
+  notLasting: 'Dieser Browser kann die Daten von selbst löschen, wenn der Platz knapp wird: von Wichtigem Dateien speichern.',
+  askToLast: 'Den Browser bitten, sie zu behalten',
+  failed: 'Das ging auf diesem Gerät nicht. Nichts wurde geändert.',
+  leave: 'Was zuletzt geändert wurde, ist auf diesem Gerät nicht gespeichert und ginge verloren. Zuerst als Datei speichern. Trotzdem verlassen?',
+  close: 'Schließen'
+};

@@ -1,0 +1,178 @@
+import type { sprayScreen as EN } from '../../en/spray/screen.ts';
+import type { Translated } from '../../translation.ts';
+
+/** Beschriftungen der Tafel zum Sprühmodell. */
+export const sprayScreen: Translated<typeof EN> = {
+  title: 'Wohin die Brühe geht',
+  whose: 'Von allem, was bei einer Überfahrt durch eine Fahrgasse ausgebracht wird, in einer Anlage, in der jede Fahrgasse gefahren wird. Eine Vorhersage, keine Messung.',
+  working: 'Es wird berechnet, wohin die Brühe geht …',
+  failed: 'Das Sprühmodell konnte nicht laufen.',
+
+  ends: 'Wo sie endet',
+  onTrees: 'Auf den Bäumen',
+  lost: 'Aus der Anlage verloren',
+  atLeast: 'Spanne mindestens',
+  band: 'Spanne',
+  bandMeans: 'Spanne: jede Konstante über ihren plausiblen Bereich gerechnet, nie enger als ±15 Punkte auf den Bäumen und ±10 beim Verlorenen. Nichts hier wurde validiert.',
+  fates: {
+    near: 'nächste Reihe, nahe Hälfte',
+    far: 'nächste Reihe, ferne Hälfte',
+    rows: 'andere Reihen',
+    'ground-in': 'Boden in der Anlage',
+    'ground-out': 'Boden jenseits der letzten Reihe',
+    over: 'in der Luft, über die Krone',
+    through: 'in der Luft, durch die Reihe',
+    dried: 'in der Luft, verdunstet'
+  },
+  allTrees: 'auf den Bäumen',
+  allLost: 'aus der Anlage verloren',
+  sum: 'alles Ausgebrachte',
+  end: 'endet',
+  share: 'Anteil',
+  noDose: 'Was am Ende des Modells in der Luft ist, ist keine Abdriftdosis und hat keine Entfernung. Für die Abdrift gelten Gebrauchsanleitung und örtliche Vorschriften.',
+  bare: 'Kahle Bäume: Nur Holz fängt auf.',
+
+  even: 'Gleichmäßigkeit nach Höhe (CV)',
+  evenness: { even: 'gleichmäßig', fairly: 'ziemlich gleichmäßig', uneven: 'ungleichmäßig', very: 'sehr ungleichmäßig' },
+  evenNote: 'Das Wort ist eine eigene Skala: bis 20 % gleichmäßig, 40 % ziemlich gleichmäßig, 60 % ungleichmäßig.',
+  deposit: { leaf: 'Mittlerer Belag auf Laub', wood: 'Mittlerer Belag auf Holz' },
+  depositNote: { leaf: 'je Blattfläche, eine Seite gezählt', wood: 'je Schattenfläche des Holzes' },
+
+  air: 'Luft an der Reihe',
+  airLine: (meets, leaves) => `Trifft mit ${meets} auf das Laub, verlässt die Reihe mit ${leaves}, ±15 bis 25 %`,
+  airStops: (meets) => `Trifft mit ${meets} auf das Laub, ±15 bis 25 %, und endet in der Reihe`,
+  airNowhere: 'Keine Luft trifft die Reihe.',
+  airNote: 'Geschwindigkeit in der Mitte der Luft, ±15 bis 25 %. Ein Strich: Dort trifft keine Luft die Reihe, oder sie endet darin.',
+  airColumns: { height: 'Höhe', meets: 'trifft Laub', leaves: 'verlässt Reihe' },
+  stops: 'endet in der Reihe',
+  airRule: (meets, leaves, thin) => `Faustregel, aus dem Gedächtnis: ${meets}, wo sie auf eine volle Krone trifft, ${leaves}, wo sie sie verlässt; ${thin} genügen hinter einer lichten. Maßgebend ist das Bändchen.`,
+  airInside: (least) => `Eine veröffentlichte Simulation verlangt ${least} oder mehr überall in der Krone.`,
+
+  byNozzle: 'Nach Düse',
+  nozzle: 'Düse',
+  nozzleColumns: { trees: 'Bäume', ground: 'Boden innen', beyond: 'Boden außen', over: 'über Krone', air: 'übrige Luft' },
+  nozzleNote: 'Jede Zeile ist 100 % dessen, was diese Düse ausbringt. Auf eine Zeile zeigen oder ihren Namen drücken, um nur diese Düse zu zeichnen. Unterstrichen: Mehr als die Hälfte davon geht dorthin, an den Bäumen vorbei.',
+  aloneOf: (id) => `Nur die Brühe von ${id} zeichnen`,
+  mostLost: (ids, count, share) => `${ids} ${count === 1 ? 'verliert' : 'verlieren'} bis zu ${share} aus der Anlage`,
+  treesFrom: (least, most) => `${least} bis ${most} der Brühe jeder Düse auf den Bäumen`,
+
+  byHeight: 'Nach Höhe',
+  heightColumns: { height: 'Höhe', leaf: 'Laub', wood: 'Holz', share: 'Anteil', deposit: 'Belag' },
+  heightNote: {
+    leaf: 'Laub: Teil des ganzen Laubs. Anteil: am Ausgebrachten, alle Reihen. Belag auf Laub; der Strich über die Balken ist das Mittel.',
+    wood: 'Holz: Teil des ganzen Holzes. Anteil: am Ausgebrachten, alle Reihen. Belag auf Holz; der Strich über die Balken ist das Mittel.'
+  },
+  heightLine: (most, much, least, little) => `Am meisten in ${most}: ${much}; am wenigsten in ${least}: ${little}`,
+
+  beside: 'Neben einer anderen',
+  besideWhat: 'vergleichen mit',
+  besideSaved: 'gespeicherte Einstellung',
+  besideNone: 'nichts',
+  besideHow: 'Eine andere Saisonstufe wählen. Eine gespeicherte Einstellung kann gewählt werden, sobald die jetzige von ihr abweicht.',
+  besideColumns: { what: 'Größe', difference: 'Unterschied' },
+  besideNow: 'jetzt',
+  besideNames: {
+    near: 'nahe Hälfte',
+    far: 'ferne Hälfte',
+    rows: 'andere Reihen',
+    'ground-in': 'Boden in der Anlage',
+    'ground-out': 'Boden außerhalb',
+    over: 'über die Krone',
+    through: 'durch die Reihe',
+    dried: 'in der Luft verdunstet',
+    'on-trees': 'auf den Bäumen',
+    lost: 'aus der Anlage verloren',
+    volume: 'ausgebracht',
+    'trees-area': 'davon auf den Bäumen',
+    'lost-area': 'davon verloren',
+    cv: 'Gleichmäßigkeit (CV)',
+    deposit: 'mittlerer Belag'
+  },
+  noClear: 'kein klarer Unterschied',
+  besideNote: 'Anteile sind vom Ausgebrachten, Unterschiede in Punkten. Liegt der andere Wert in der Spanne des jetzigen, gibt es keinen klaren Unterschied, was auch die Ziffern sagen.',
+  lowAir: 'Das Gebläse gibt den beiden verschieden viel Luft. Das Modell stellt zu gering dar, was weniger Luft spart: Veröffentlichte Versuche fanden weit geringere Verluste. Das Bändchen entscheidet, wie weit es hinuntergehen darf.',
+  besideBusy: 'Die andere Einstellung wird berechnet.',
+
+  limits: 'Grenzen und Konstanten',
+  limitsLine: 'Was das Modell nicht sagen kann, und worauf es beruht',
+  limitList: [
+    'Es ordnet Einstellungen. Es sagt weder Rückstände noch Abdrift im Sinne des Rechts voraus, und nichts daran wurde an einem vollständigen veröffentlichten Fall validiert.',
+    'Der Anteil auf den Bäumen ist um mindestens ±15 Punkte unsicher, die Luftgeschwindigkeit um ±15 bis 25 %.',
+    'Ein stationärer Schnitt quer zu den Reihen, in jeder Reihe gleich: kein Unterschied von Baum zu Baum, keine Böen, keine Wirbel hinter dem Schlepper.',
+    'Kein Abprallen, kein Abtropfen: Bei hohem Brüheaufwand oder sehr dichten Kronen bleibt hier zu viel auf den Bäumen, und zu wenig fällt zu Boden. Bei voller Belaubung ist der Anteil auf den Bäumen etwa 5 bis 10 Punkte zu hoch.',
+    'Der Drall des Gebläses und sein Unterschied von links nach rechts bleiben weg, wenn sie nicht gemessen wurden. Benachbarte Strahlen wirken nicht aufeinander.',
+    'Eine Wirkung des Windes auf den Belag wird nicht gezeigt: Versuche fanden bis zur Hälfte der Bedeckung verloren, und das Modell gibt das nicht wieder.',
+    'Eine Wirkung der Fahrgeschwindigkeit auf Belag oder Reichweite wird nicht gezeigt. Sie wirkt über die Liter und die Luft je Meter Reihe.',
+    'Was weniger Luft spart, ist zu gering dargestellt: Das Modell ergibt etwa die Hälfte der 55 bis 93 % weniger Abdrift veröffentlichter Versuche.',
+    'Der Verlust von Düsen, die über die Bäume zielen, ist um weitere ±10 Punkte unsicher. Was den Schnitt verlässt, ist keine Abdriftdosis und hat keine Entfernung.',
+    'Tropfengrößenklassen vergleichen Düsen; sie sind keine Größen in µm.'
+  ],
+  assumptions: 'Konstanten des Modells',
+  assumptionsNote: 'Worauf die Werte oben beruhen. Jede ist änderbar; ein Schritt Rückgängig nimmt es zurück.',
+  mostMoving: 'Was den Anteil auf den Bäumen am meisten bewegt',
+  mostMovingNote: 'Jede Konstante über ihren plausiblen Bereich, die anderen, wie sie sind.',
+  moves: (least, most, from, to) => `Von ${least} bis ${most}: ${from} bis ${to} auf den Bäumen.`,
+  leafDensity: 'Blattflächendichte',
+
+  check: 'Im Feld beurteilen',
+  checkLine: 'Bändchen und wassersensitives Papier, neben der Vorhersage',
+  checkNote: 'Was in der Reihe zu sehen ist, geht jeder Zahl hier vor.',
+  ribbon: {
+    title: 'Bändchenprobe: Kommt die Luft hin?',
+    steps: [
+      'Nur klares Wasser im Behälter. Tragen, was die Gebrauchsanleitung des Mittels verlangt: Im Gerät sind noch Rückstände.',
+      'Leichte Bändchen, etwa 30 cm lang, an die dem Gerät abgewandte Seite der Reihe binden: in mehreren Höhen, das oberste an einer Stange an der Baumspitze. Auf beiden Seiten der Fahrgasse.',
+      'Alle aus der Reihe und den Fahrgassen daneben, bevor Gebläse oder Pumpe starten. Niemand steht in der Reihe, während gespritzt wird. Vom Ende der Reihe zusehen, oder eine Kamera zusehen lassen.',
+      'Einmal vorbeifahren, mit Gebläsestufe, Zapfwelle und Fahrgeschwindigkeit der Einstellung.',
+      'Anhalten, Gebläse aus. Dann aufschreiben, wie sich jedes Bändchen bewegte: still, hebt sich, flattert oder steht waagrecht.',
+      'Es soll sich heben oder flattern. Still: Die Luft kommt nicht durch; langsamer fahren oder mehr Luft geben. Waagrecht: Sie bläst durch; weniger Luft, oder schneller fahren.'
+    ],
+    entry: 'Was die Bändchen taten',
+    classes: { still: 'still', lifts: 'hebt sich', flutters: 'flattert', streams: 'waagrecht' },
+    none: 'nicht gesehen',
+    of: (side, height) => `Bändchen, ${side}, in ${height}`,
+    predicted: (speed) => `Modell: ${speed}`,
+    noAir: 'Modell: Luft endet',
+    unknown: 'Modell: dort keine Luft',
+    addHeight: 'weitere Höhe',
+    add: 'Hinzufügen',
+    order: (agree, against, close) => `Paare von Bändchen, die sich verschieden bewegten: ${agree} in der vom Modell erwarteten Ordnung, ${against} dagegen, ${close} zu nahe, um es zu sagen.`,
+    orderNone: 'Zwei Bändchen, die sich verschieden bewegten, lassen sich mit dem Modell vergleichen.',
+    against: 'Wo die Ordnung abweicht, hat das Bändchen recht: Auslass, Leitbleche und Gebläse in dieser Höhe ansehen.'
+  },
+  paper: {
+    title: 'Wassersensitives Papier: Kommt die Brühe hin?',
+    steps: [
+      'Nur klares Wasser im Behälter, Schutzausrüstung, wie die Gebrauchsanleitung des Mittels sagt, trockene Blätter, kein Tau. Papiere nur mit trockenen Handschuhen anfassen.',
+      'Papiere im Winkel der Blätter anklammern: unten, in der Mitte und oben, jeweils an der nahen Seite, an der Stammlinie und an der abgewandten Seite. Eines an einer Stange über der Spitze, eines am Boden unter der Reihe.',
+      'Platz und Höhe auf die Rückseite schreiben.',
+      'Alle aus der Reihe und den Fahrgassen daneben. Niemand steht in der Reihe, während gespritzt wird.',
+      'Diese Fahrgasse einmal mit der Einstellung fahren, nur diese: Dann lassen sich nahe und abgewandte Seite unterscheiden. Für die Bedeckung einer wirklichen Behandlung auch die benachbarten Fahrgassen fahren, mit neuen Papieren: Sie tragen dazu bei.',
+      'Gebläse aus. Die Papiere hängend trocknen lassen, einsammeln und schätzen, wie viel von jedem gefärbt ist.'
+    ],
+    entry: 'Bedeckung der Papiere',
+    side: 'Seite der Fahrgasse',
+    places: { near: 'nahe Seite', middle: 'Mitte', far: 'abgewandte Seite', over: 'über der Spitze', ground: 'am Boden' },
+    of: (side, height, place) => `Bedeckung, ${side}, ${height}, ${place}`,
+    beside: 'Gesehen und vorhergesagt',
+    besideNote: 'Jeder Balken ist ein Teil des längsten seiner Art. Die Ordnung vergleichen, nicht die Längen. Das Laub gilt in jeder Tiefe als gleich.',
+    seen: 'gesehen',
+    model: 'Modell',
+    cover: (share) => `${share} bedeckt`,
+    notRanked: {
+      over: (share) => `Das Modell schickt ${share} der Brühe über die Krone.`,
+      ground: (share) => `Das Modell schickt ${share} der Brühe auf den Boden in der Anlage.`
+    },
+    why: 'Belag wird nicht in Bedeckung umgerechnet: Dieselben Liter färben als feine Tropfen mehr Papier als als grobe, Flecken laufen aus und liegen übereinander, und ein flaches Papier fängt nicht wie ein Blatt. Nur die Ordnung ist vergleichbar.',
+    order: (agree, against, close) => `Paare von Papieren, die sich unterscheiden: ${agree} in der vom Modell erwarteten Ordnung, ${against} dagegen, ${close} zu nahe, um es zu sagen.`,
+    orderNone: 'Zwei Papiere mit verschiedener Bedeckung lassen sich mit dem Modell vergleichen.'
+  },
+  clear: 'Alles löschen',
+  left: 'links',
+  right: 'rechts',
+
+  csv: 'Tabellen sichern (CSV)',
+  csvHead: { table: 'Tabelle', item: 'Posten', figure: 'Größe', value: 'Wert', least: 'Spanne von', most: 'Spanne bis', unit: 'Einheit' },
+  csvTables: { about: 'Angaben', note: 'Hinweis', block: 'Anlage', rung: 'Stufe', system: 'Einheiten', perArea: 'je Fläche', areaIndex: 'Laub auf der Grundfläche' },
+  csvNote: 'Vorhersage eines Modells, keine Messung; nicht validiert.'
+};
