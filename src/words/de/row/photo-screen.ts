@@ -44,6 +44,7 @@ export const photoScreen: Translated<typeof EN> = {
     'Holz und Früchte zählen als Laub: abziehen, was im kahlen Baum zu sehen ist.',
     'Ein Blick auf ein Stück Reihe: mehrere aufnehmen, und mehr als einen Baum.',
     'Jede Lücke gilt als Himmel oder Tuch. Wo die Reihe dahinter darin steht, zählt Laub, das nicht da ist. Das Tuch hinter die Reihe hängen.',
+    'Himmel neben einer Krone oder zwischen zwei Bäumen, im Rahmen, zählt als Lücke: Die Dichte ist dann die der Reihe, wie sie steht, nicht die der Kronen allein.',
     'Glanz auf Blättern zählt als Lücke, ein dunkler Himmel als Laub: auf die Schraffur sehen.',
     'Der Blick gilt als waagrecht und der Weg durch die Krone als ihre gezeichnete Breite. Von unten oder mit falscher Breite ist die Dichte um ebenso viel falsch.',
     'Blätter in Büscheln lassen mehr Lücken als zufällig verteilte, darum ist der wahre Wert höher; ebenso der einer Höhenstufe, deren Lücken beieinanderliegen.',

@@ -15,7 +15,3 @@ export const OWN_REFUSALS: Readonly<Record<string, string>> = {
   'own-several': 'Das ist nicht eine Formel: Zwischen zwei Gliedern fehlt ein Zeichen. Eine Multiplikation mit * schreiben.',
   'own-not-arithmetic': 'Das ist mehr als Rechnen. Zulässig sind + - * / ^, Klammern, Zahlen, Namen und Funktionen.'
 };
-
-/** Dasselbe für den Leser von Dokumenten. */
-export const whyNoFormula = (p: Readonly<Record<string, number | string>>): string =>
-  (OWN_REFUSALS[String(p['reason'])] ?? '').replace(/\{(\w+)\}/g, (_, key: string) => String(p[key] ?? ''));
