@@ -1,4 +1,6 @@
+import { moduleWorker } from '../worker.ts';
 import type { Asked, Judged, Message, NotOpened, OpenedPoints, Task } from './messages.ts';
+import code from './worker.ts?worker&url';
 
 /** What a worker does for its client; tests put something else in its place. */
 export interface Port {
@@ -7,7 +9,7 @@ export interface Port {
   onmessage: ((event: MessageEvent<Message>) => void) | null;
   onerror: ((event: ErrorEvent) => void) | null;
 }
-const startWorker = (): Port => new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
+const startWorker = (): Port => moduleWorker(code);
 
 /** One file of laser points in a worker of its own. It ends with the file, and with it all that was kept of it. */
 export class LaserClient {

@@ -1,6 +1,8 @@
 import type { Refused } from '#core/working/answer.ts';
 import { CANCELLED } from '#job/photo/header.ts';
+import { moduleWorker } from '../worker.ts';
 import type { Asked, Message, Opened, Task } from './messages.ts';
+import code from './worker.ts?worker&url';
 
 /** What a worker does for its client; tests put something else in its place. */
 export interface Port {
@@ -9,7 +11,7 @@ export interface Port {
   onmessage: ((event: MessageEvent<Message>) => void) | null;
   onerror: ((event: ErrorEvent) => void) | null;
 }
-const startWorker = (): Port => new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
+const startWorker = (): Port => moduleWorker(code);
 
 /** One picture in a worker of its own. It ends with the picture, and with it all that was kept of it. */
 export class PhotoClient {
