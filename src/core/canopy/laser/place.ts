@@ -35,13 +35,15 @@ export const HIGHEST_M = 60;
 const FARTHEST_APART_M = 10_000;
 /** So many points are looked at to find the rows. */
 const LOOKED_AT = 20_000;
-/** The ground is where a twentieth of the points lie lower. */
-const GROUND_SHARE = 0.05;
+/** The ground is where a twentieth of the points lie lower; points lie as wide as between the outermost twentieths. */
+const TWENTIETH = 0.05;
 /** Foliage, for finding rows: between these heights above the ground, m. */
 const FOLIAGE_M = [0.6, 6] as const;
 const BIN_M = 0.1;
 /** An alley is looked for so far to either side of the middle of the points, m. */
 const ALLEY_WITHIN_M = 6;
+/** The least that an alley is wide, m. */
+const ALLEY_M = 0.8;
 /** Bins of an alley hold less than this of the fullest bin. */
 const ALLEY_SHARE = 0.1;
 
@@ -50,7 +52,7 @@ export const unitOf = (unit: 'm' | 'ft'): number => (unit === 'ft' ? FOOT_M : 1)
 /**
  * Where the alley seems to lie. Points within 100 m of x = 0 and from 20 m below to 60 m above z = 0 are taken to be in the scanner's own frame. Others are on a map:
  * the ground is the 5th percentile of heights, the rows run the way in which foliage, seen along it, stands in the sharpest strips, and the
- * alley is the widest free strip near the middle. All of it is a proposal.
+ * alley is the free strip nearest to the middle. All of it is a proposal.
  * Refused by name: points that lie too far apart.
  */
 export function proposedPlacement(raw: RawPoints, unitM = 1): Placement | Refused {
@@ -67,7 +69,7 @@ export function proposedPlacement(raw: RawPoints, unitM = 1): Placement | Refuse
   if (x[0] >= -FURTHEST_M && x[1] <= FURTHEST_M && z[0] >= LOWEST_M && z[1] <= HIGHEST_M) return { ...AS_IT_IS, unitM };
 
   const middle = (column: Float64Array): number => quantile(column.toSorted(), 0.5);
-  const ground = quantile(zs.toSorted(), GROUND_SHARE);
+  const ground = quantile(zs.toSorted(), TWENTIETH);
   const leafy = (_: number, i: number): boolean => zs[i]! > ground + FOLIAGE_M[0] && zs[i]! < ground + FOLIAGE_M[1];
   const [cx, cy] = [middle(xs), ys ? middle(ys) : 0];
   const dx = xs.filter(leafy).map((v) => v - cx);
@@ -90,29 +92,37 @@ function binned(values: Float64Array): Map<number, number> {
   return bins;
 }
 
-/** Whole degrees in which the points, seen along, stand in the fewest and fullest strips: the greatest sum of squares. */
+/**
+ * Whole degrees in which the points, seen along, stand in the fullest strips for how wide they lie: the greatest sum of squares times the
+ * number of strips between the outermost twentieths, which is the same for points spread evenly however wide.
+ */
 function sharpestBearing(dx: Float64Array, dy: Float64Array): number {
   let best = { deg: 0, sharp: -1 };
   for (let deg = 0; deg < 180; deg++) {
     const [sin, cos] = [Math.sin(rad(deg)), Math.cos(rad(deg))];
+    const across = dx.map((v, i) => v * cos - dy[i]! * sin);
+    const sorted = across.toSorted();
     let sharp = 0;
-    for (const n of binned(dx.map((v, i) => v * cos - dy[i]! * sin)).values()) sharp += n * n;
+    for (const n of binned(across).values()) sharp += n * n;
+    sharp *= quantile(sorted, 1 - TWENTIETH) - quantile(sorted, TWENTIETH);
     if (sharp > best.sharp) best = { deg, sharp };
   }
   return best.deg;
 }
 
-/** Middle of the widest strip near 0 that holds next to no foliage; 0 where there is none. */
+/** Middle of the strip nearest to 0 that holds next to no foliage and is wide enough to drive in; 0 where there is none. */
 function alleyNear(across: Float64Array): number {
   const bins = binned(across);
   const enough = ALLEY_SHARE * Math.max(...bins.values(), 0);
   const reach = Math.round(ALLEY_WITHIN_M / BIN_M);
-  let best = { from: 0, length: 0 };
+  let nearest = Infinity;
   for (let bin = -reach, from = -reach; bin <= reach; bin++) {
-    if ((bins.get(bin) ?? 0) >= enough && enough > 0) from = bin + 1;
-    else if (bin + 1 - from > best.length) best = { from, length: bin + 1 - from };
+    if ((bins.get(bin) ?? 0) < enough) continue;
+    const middle = ((from + bin) / 2) * BIN_M;
+    if ((bin - from) * BIN_M >= ALLEY_M && Math.abs(middle) < Math.abs(nearest)) nearest = middle;
+    from = bin + 1;
   }
-  return best.length > 0 && enough > 0 ? (best.from + best.length / 2) * BIN_M : 0;
+  return Number.isFinite(nearest) ? nearest : 0;
 }
 
 /** Points as a scanner in the alley would tell them, without those too far from it; and how many those were. */
