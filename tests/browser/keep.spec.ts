@@ -1,6 +1,9 @@
 import { readFileSync } from 'node:fs';
+import type { Page } from '@playwright/test';
 import { readDocument } from '#job/read.ts';
-import { expect, isPhone, numberIn, test } from './app.ts';
+import { crash } from '../crash/crash.ts';
+import { App, expect, isPhone, numberIn, test } from './app.ts';
+import { cleanInAll, small, wide } from './barriers.ts';
 
 test('US units: figures change, the document does not; units and theme are kept across reloads', async ({ app, page }) => {
   await app.open();
@@ -186,4 +189,213 @@ test('the menu of a phone stays on the screen', async ({ app, page }) => {
   await app.open();
   await app.menu();
   await expect(page.locator('.sheet')).toBeInViewport({ ratio: 1 });
+});
+
+/** No barrier in any theme, nothing wider than the window, nothing too small for a finger. */
+const clean = async (where: string, page: Page, root: string) => {
+  await cleanInAll(page, where);
+  expect.soft(await wide(page)).toEqual([]);
+  expect.soft(await small(page, root, 44)).toEqual([]);
+};
+const orchards = async (app: App, page: Page) => {
+  await app.menu();
+  await app.button('Orchards kept here').click();
+  const sheet = page.getByRole('dialog', { name: 'Orchards kept on this device' });
+  await expect(sheet.getByText('used.')).toBeVisible();
+  return sheet;
+};
+
+test('several orchards: opened, renamed, copied, deleted, taken back, deleted for good', async ({ app, page }) => {
+  await app.open();
+  await app.field('Speed').fill('5.4');
+  await app.kept();
+  await app.openFile('demo-data/cherry-wall.json');
+  await app.kept();
+  let sheet = await orchards(app, page);
+  const row = (name: string) => sheet.getByRole('listitem').filter({ has: page.getByText(name, { exact: true }) });
+  await expect(row('Cherry wall')).toContainText('open here');
+  await expect(sheet).toBeInViewport();
+  await clean('orchards', page, 'dialog');
+  await sheet.getByRole('button', { name: 'Rename Bench orchard' }).click();
+  await sheet.getByLabel('New name of Bench orchard').fill('Bench, north');
+  await page.keyboard.press('Enter');
+  await sheet.getByRole('button', { name: 'Copy Bench, north', exact: true }).click();
+  await sheet.getByRole('button', { name: 'Delete Bench, north', exact: true }).click();
+  await expect(row('Bench, north').getByRole('button')).toHaveText(['Take back', 'Delete for good']);
+  page.once('dialog', (d) => void d.accept());
+  await sheet.getByRole('button', { name: 'Delete Bench, north for good' }).click();
+  await expect(row('Bench, north')).toHaveCount(0);
+  // The open one is deleted too: the copy comes up, and the deleted one is taken back.
+  await sheet.getByRole('button', { name: 'Delete Cherry wall' }).click();
+  await expect(row('Bench, north, copy')).toContainText('open here');
+  await sheet.getByRole('button', { name: 'Take back Cherry wall' }).click();
+  await sheet.getByRole('button', { name: 'Close' }).click();
+  await expect(app.field('Speed')).toHaveValue('5.4');
+  await page.reload();
+  await expect(app.field('Speed')).toHaveValue('5.4');
+  sheet = await orchards(app, page);
+  await sheet.getByRole('button', { name: 'Open Cherry wall' }).click();
+  await expect(sheet).toBeHidden();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('East wall, Fruit colouring');
+});
+
+test('undo and redo go on after a reload, and a setting that was saved before is gone back to', async ({ app, page }) => {
+  await app.open();
+  const speed = app.field('Speed');
+  await speed.fill('5');
+  await app.button('Save setting').click();
+  await speed.fill('7');
+  await app.button('Save setting').click();
+  await app.toggle('L8').click();
+  await app.undo.click();
+  await app.kept();
+  await page.reload();
+  await expect(speed).toHaveValue('7');
+  await app.redo.click();
+  await expect(app.figure('nozzles')).toHaveText('14 of 16');
+  await app.undo.click();
+  await app.undo.click();
+  await app.undo.click();
+  await expect(speed).toHaveValue('5');
+  await page.getByText('Settings saved before').click();
+  await expect(page.getByRole('listitem').filter({ hasText: '7.0 km/h' })).toHaveCount(1);
+  await page.getByRole('listitem').filter({ hasText: '7.0 km/h' }).getByRole('button').click();
+  await expect(speed).toHaveValue('7');
+  await app.undo.click();
+  await expect(speed).toHaveValue('5');
+});
+
+test('a link holds the orchard: it is shown first, opens beside what is kept, and leaves the address', async ({ app, page, context, baseURL }) => {
+  await app.open();
+  await app.field('Speed').fill('5.4');
+  await app.menu();
+  await app.button('Share or link').click();
+  const sheet = page.getByRole('dialog');
+  const link = await sheet.getByLabel('Link').inputValue();
+  expect(link).toMatch(new RegExp(`^${baseURL}#orchard/1/[A-Za-z0-9_-]{1000,}$`));
+  await clean('send', page, 'dialog');
+  await sheet.getByRole('button', { name: 'Close' }).click();
+  await app.field('Speed').fill('6');
+  await app.kept();
+
+  // Into the page that is open: what is there stays until it is taken.
+  await page.evaluate((hash) => (location.hash = hash), link.slice(link.indexOf('#')));
+  const offer = page.getByRole('dialog', { name: 'An orchard from a link' });
+  await expect(offer).toContainText('Bench orchard');
+  await offer.getByRole('button', { name: 'Leave it' }).click();
+  await expect(page).toHaveURL(`${baseURL}#section`);
+  await expect(app.field('Speed')).toHaveValue('6');
+
+  // On another device.
+  const there = await context.browser()!.newContext();
+  const other = await there.newPage();
+  await other.goto(link);
+  await other.getByRole('dialog').getByRole('button', { name: 'Open it' }).click();
+  const speed = other.getByRole('spinbutton', { name: 'Speed', exact: true });
+  await expect(speed).toHaveValue('5.4');
+  await expect(other).toHaveURL(`${baseURL}#section`);
+  await other.reload();
+  await expect(speed).toHaveValue('5.4');
+  // Cut short on its way, it is told so.
+  await other.goto(link.slice(0, -40));
+  await expect(other.getByRole('dialog')).toContainText('cut short');
+  await there.close();
+});
+
+test('the share sheet gets the file, as text where it takes no other', async ({ app, page }) => {
+  await page.addInitScript(() => {
+    const got: string[] = [];
+    Object.assign(navigator, {
+      canShare: (data: ShareData) => data.files?.[0]?.type === 'text/plain',
+      share: async (data: ShareData) => void got.push(data.files![0]!.name, await data.files![0]!.text())
+    });
+    Object.assign(window, { got });
+  });
+  await app.open();
+  await app.menu();
+  await app.button('Share or link').click();
+  await page.getByRole('dialog').getByRole('button', { name: 'Share file' }).click();
+  const got = () => page.evaluate(() => (window as unknown as { got: string[] }).got);
+  await expect.poll(async () => (await got()).length).toBe(2);
+  const [name, text] = (await got()) as [string, string];
+  expect(name).toBe('bench-orchard.json.txt');
+  expect(readDocument(text).ok).toBe(true);
+});
+
+test('two pages on one orchard: the older one says so, and keeps its own as a copy or takes the newer', async ({ app, page, context }) => {
+  await app.open();
+  await app.field('Speed').fill('5');
+  await app.kept();
+  const two = new App(await context.newPage());
+  await two.open();
+  await expect(two.field('Speed')).toHaveValue('5');
+  await two.field('Speed').fill('6');
+  await two.kept();
+  const bar = page.locator('.bar');
+  await expect(bar).toContainText('Another page saved this orchard.');
+  await app.field('Speed').fill('7');
+  await expect(bar).toContainText('stands on this page alone');
+  await clean('two pages', page, '.bar');
+  await app.button('Keep mine as a copy').click();
+  await app.kept();
+  await expect(bar).toHaveCount(0);
+  await two.page.reload();
+  await expect(two.field('Speed')).toHaveValue('6');
+  await page.reload();
+  await expect(app.field('Speed')).toHaveValue('7');
+});
+
+test('site data cleared, and no room: it is said, the work stays, and is kept again', async ({ app, page, context, baseURL }) => {
+  test.skip(isPhone(page), 'a store is a store');
+  await app.open();
+  await app.field('Speed').fill('5');
+  await app.kept();
+  const cdp = await context.newCDPSession(page);
+  const { origin } = new URL(baseURL!);
+  await cdp.send('Storage.clearDataForOrigin', { origin, storageTypes: 'indexeddb' });
+  await app.field('Speed').fill('6');
+  const bar = page.locator('.bar');
+  await expect(bar).toContainText('no longer kept on this device');
+  await app.button('Keep it again').click();
+  await app.kept();
+  await page.reload();
+  await expect(app.field('Speed')).toHaveValue('6');
+
+  await cdp.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 1 });
+  await app.field('Speed').fill('7');
+  await expect(bar).toContainText('The last changes stand on this page alone.');
+  const download = page.waitForEvent('download');
+  await bar.getByRole('button', { name: 'Save as file' }).click();
+  expect(readFileSync(await (await download).path(), 'utf8')).toContain('"speedKmH": 7,');
+  await cdp.send('Storage.overrideQuotaForOrigin', { origin });
+  await app.field('Speed').fill('7.5');
+  await app.kept();
+});
+
+test('a fault in the page: the work stays, the file is offered, and nothing is sent', async ({ page, watch }) => {
+  test.skip(isPhone(page), 'a fault is a fault');
+  const app = await new App(page).open();
+  await app.field('Speed').fill('7');
+  await app.kept();
+  for (const fault of [() => void setTimeout(() => { throw new Error('thrown on purpose'); }), () => void Promise.reject(new Error('thrown on purpose'))]) {
+    await page.evaluate(fault);
+    const panel = page.getByRole('alert').filter({ hasText: 'Something went wrong' });
+    await expect(panel).toContainText('kept on this device');
+    await panel.getByText('What the browser says').click();
+    await expect(panel).toContainText('thrown on purpose');
+    const download = page.waitForEvent('download');
+    await panel.getByRole('button', { name: 'Save as file' }).click();
+    expect(readFileSync(await (await download).path(), 'utf8')).toContain('"speedKmH": 7,');
+    await panel.getByRole('button', { name: 'Go on' }).click();
+    await expect(panel).toBeHidden();
+  }
+  expect(watch.foreign).toEqual([]);
+});
+
+test('killed at three moments, it has all that it said was kept', async ({ page }) => {
+  test.skip(isPhone(page), 'a kill is a kill');
+  test.setTimeout(120_000);
+  const { said, lost } = await crash({ runs: 3, seed: 5 });
+  expect(lost).toEqual([]);
+  expect(said).toBeGreaterThan(0);
 });

@@ -89,10 +89,52 @@ test('a new version serves from the next load on; what is open and typed stays, 
   await expect(speed).toHaveValue('5.2');
   await context.setOffline(false);
 
+  // It is said, quietly; not while something is timed.
+  const notice = page.getByText('A new version of this page is here.');
+  await expect(notice).toHaveCount(0);
+  await page.evaluate(() => localStorage.setItem('rowtailor-watch', JSON.stringify({ what: 'run', block: 'lower-bench', rung: 'full-leaf', startedMs: Date.now() })));
+
   // After another one the first is dropped; what is not ours is never touched.
   await update('z');
   await expect.poll(names).toEqual(expect.not.arrayContaining([before]));
   expect(await names()).toEqual(expect.arrayContaining(['somebody-elses', expect.stringMatching(/^rowtailor-page-y\d/), expect.stringMatching(/^rowtailor-page-z\d/)]));
+  await page.waitForTimeout(1500);
+  await expect(notice).toHaveCount(0);
+  await page.evaluate(() => localStorage.removeItem('rowtailor-watch'));
+  await expect(notice).toBeVisible();
+  await speed.fill('5.3');
+  await page.getByRole('button', { name: 'Reload', exact: true }).click();
+  await expect(notice).toHaveCount(0);
+  await expect(speed).toHaveValue('5.3');
+  await context.close();
+  await server.close();
+});
+
+test('from a folder under a path of any host: it works, keeps, and opens with no signal', async ({ browser }) => {
+  const server = await serveBuild('/some/path/');
+  const context = await browser.newContext({ serviceWorkers: 'allow' });
+  const page = await context.newPage();
+  const wrong: string[] = [];
+  page.on('response', (r) => r.status() >= 400 && wrong.push(r.url()));
+  page.on('pageerror', (e) => wrong.push(e.message));
+  const speed = page.getByRole('spinbutton', { name: 'Speed', exact: true });
+  await page.goto(server.url);
+  await inCharge(page);
+  await speed.fill('5.2');
+  await expect(page.getByRole('banner').getByRole('status')).toHaveText('kept on this device');
+  await context.setOffline(true);
+  await page.reload();
+  await expect(speed).toHaveValue('5.2');
+  await page.getByRole('link', { name: 'Row', exact: true }).click();
+  await expect(page.getByRole('heading', { name: 'What stands in the row' })).toBeVisible();
+  await page.getByText('Units, theme, files', { exact: true }).click();
+  await page.getByRole('button', { name: 'Share or link' }).click();
+  const link = await page.getByRole('dialog').getByLabel('Link').inputValue();
+  expect(link.startsWith(`${server.url}#orchard/1/`)).toBe(true);
+  await page.goto('about:blank');
+  await page.goto(link);
+  await expect(page.getByRole('dialog', { name: 'An orchard from a link' })).toBeVisible();
+  expect(wrong).toEqual([]);
   await context.close();
   await server.close();
 });
