@@ -103,6 +103,35 @@ describe('what the trees say', () => {
   });
 });
 
+describe('groups', () => {
+  it('of known size weight the whole, once each has its size, and stay with the document', async () => {
+    const { workspace, screen, add, field, text, press, reads } = await open();
+    const tree = async (variety: string, height: string) => {
+      await screen.getByLabelText('Variety (may be left out)').fill(variety);
+      await add(height, '1');
+    };
+    for (const h of ['3', '3.2', '3.1']) await tree('Early', h);
+    for (const h of ['4', '4.2']) await tree('Late', h);
+    // (3 + 3.2 + 3.1 + 4 + 4.2)/5
+    expect(text()).toMatch(/Height 3\.50 m/);
+    await screen.getByLabelText('Means by').selectOptions('variety');
+    await field('Trees in the block: Early').fill('100');
+    expect(text()).toContain('Not weighted yet');
+    await field('Trees in the block: Late').fill('300');
+    // (100·3.1 + 300·4.1)/400
+    expect(text()).toMatch(/Height 3\.85 m/);
+    expect(text()).toContain('Weighted by the trees of each variety; 400 in the block.');
+    expect(text()).toContain('Late (2 of 300, 75 % of the block)');
+    expect(reads()).toBe(true);
+    await field('Trees in the block: Late').fill('1');
+    expect(text()).toContain('2 trees of “Late” were measured, but it is said to hold 1');
+    await field('Trees in the block: Late').fill('300');
+    await press('Use for this rung');
+    expect(workspace.rung.canopy.heightM).toBeCloseTo(3.85, 9);
+    expect(new TreeBench(workspace).by).toBe('variety');
+  });
+});
+
 describe('a table of trees', () => {
   it('is added behind those that are there, in one step, and what cannot be used is given back', async () => {
     const workspace = new Workspace(demo as unknown as Document);

@@ -44,7 +44,8 @@ function canopyOf(points: LaserPoints, rules: LaserRules, state: Uint8Array): La
 
   const both = { left: distances('left'), right: distances('right') };
   const seen = SIDES.flatMap((s) => spacingSeen(both[s]) ?? []);
-  const rowSpacingM = rules.rowSpacingM ?? (seen.length > 0 ? mean(seen) : null);
+  const spacingSeenM = seen.length > 0 ? mean(seen) : null;
+  const rowSpacingM = rules.rowSpacingM ?? spacingSeenM;
   if (rowSpacingM === null) return refused('laser-no-spacing', 'rowSpacingM');
 
   const first = (side: Side): Float64Array => both[side].filter((d) => d < rowSpacingM);
@@ -107,7 +108,7 @@ function canopyOf(points: LaserPoints, rules: LaserRules, state: Uint8Array): La
     if (code === USED) used++;
     else leftOut[LEFT_OUT[code]!]++;
   }
-  return { canopy, rules, rowSpacingM, spacingFrom: rules.rowSpacingM === undefined ? 'seen' : 'given', middleM, sides: seenRows.map((r) => r.shown), bands, gaps, volumes: volumesOf(bands, topM - skirtM, widthM), total, used, leftOut };
+  return { canopy, rules, rowSpacingM, spacingFrom: rules.rowSpacingM === undefined ? 'seen' : 'given', spacingSeenM, middleM, sides: seenRows.map((r) => r.shown), bands, gaps, volumes: volumesOf(bands, topM - skirtM, widthM), total, used, leftOut };
 }
 
 function volumesOf(bands: readonly LaserBand[], heightM: number, widthM: number): LaserVolumes {

@@ -89,6 +89,8 @@ export interface LaserCanopy {
   readonly rules: LaserRules;
   readonly rowSpacingM: number;
   readonly spacingFrom: 'given' | 'seen';
+  /** What the row behind shows, whether or not it was used; null where it is not seen. */
+  readonly spacingSeenM: number | null;
   /** Where the alley's middle lies, from the scanner's track; 0 where one row alone is seen. */
   readonly middleM: number;
   readonly sides: readonly LaserSide[];

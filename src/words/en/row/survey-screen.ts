@@ -31,6 +31,12 @@ export const surveyScreen = {
   by: 'Means by',
   grouping: { none: 'whole block', row: 'row', variety: 'variety' },
   unnamed: 'not told',
+  groupSizes: { row: 'Trees that stand in each row', variety: 'Trees that stand of each variety' },
+  groupSizesNote: 'With a number for each, the means of the block are weighted by what stands there, not by how many were measured.',
+  groupTrees: (name: string) => `Trees in the block: ${name}`,
+  sizesPartly: 'Not weighted yet: tell the number of every one, or of none.',
+  weighted: { row: (trees: string) => `Weighted by the trees of each row; ${trees} in the block.`, variety: (trees: string) => `Weighted by the trees of each variety; ${trees} in the block.` },
+  groupOf: (name: string, trees: number, block: string, weight: string) => `${name} (${trees} of ${block}, ${weight} of the block)`,
 
   says: 'What the trees say',
   none: 'No tree yet. Take them at random over the block, not from its edges.',
