@@ -394,6 +394,23 @@ test('a fault in the page: the work stays, the file is offered, and nothing is s
     await panel.getByRole('button', { name: 'Go on' }).click();
     await expect(panel).toBeHidden();
   }
+
+  // A part that cannot be drawn gives way to a panel; what was typed is kept, and drawn again once it can be.
+  await page.evaluate(() => {
+    const { toFixed } = Number.prototype;
+    Object.assign(window, { mend: () => (Number.prototype.toFixed = toFixed) });
+    Number.prototype.toFixed = () => {
+      throw new Error('thrown on purpose');
+    };
+  });
+  await app.field('Speed').fill('6.5');
+  const broken = page.locator('section.broken');
+  await expect(broken.getByRole('heading')).toHaveText('This part of the page cannot be drawn.');
+  await page.evaluate(() => (window as unknown as { mend: () => void }).mend());
+  await broken.getByRole('button', { name: 'Draw it again' }).click();
+  await expect(app.field('Speed')).toHaveValue('6.5');
+  await page.reload();
+  await expect(app.field('Speed')).toHaveValue('6.5');
   expect(watch.foreign).toEqual([]);
 });
 

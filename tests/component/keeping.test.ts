@@ -248,6 +248,36 @@ describe('what stands in the way', () => {
     expect(await a.keeping.openOrchard('x')).toEqual({ ok: true });
     expect(a.workspace.document.name).toBe('x');
   });
+  it('last words that find no room stay where they are, and do not keep the orchard from opening', async () => {
+    const a = await page();
+    a.workspace.editCanopy({ heightM: 2 });
+    await a.keeping.flush();
+    const { id, revision } = a.keeping.orchard!;
+    writeLast(local, 'gone', { id, follows: revision, text: JSON.stringify({ ...a.workspace.document, name: 'Typed last' }) });
+    const full = vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(() => {
+      throw new DOMException('full', 'QuotaExceededError');
+    });
+    expect(height((await page()).workspace)).toBe(2);
+    full.mockRestore();
+    expect((await page()).workspace.document.name).toBe('Typed last');
+  });
+  it('the browser is asked once to keep the data, and not before there is something to lose', async () => {
+    const asked = vi.spyOn(navigator.storage, 'persist').mockResolvedValue(true);
+    const a = await page();
+    a.workspace.editCanopy({ heightM: 2 });
+    await a.keeping.flush();
+    expect(asked).not.toHaveBeenCalled();
+    a.workspace.saveSetting();
+    await a.keeping.flush();
+    a.workspace.saveSetting();
+    a.workspace.editCanopy({ heightM: 2.1 });
+    await a.keeping.flush();
+    expect(asked).toHaveBeenCalledTimes(1);
+    const b = await page();
+    b.workspace.saveSetting();
+    await b.keeping.flush();
+    expect(asked).toHaveBeenCalledTimes(1);
+  });
   it('the clock goes back: it is said, and revisions still count', async () => {
     const a = await page();
     a.workspace.editCanopy({ heightM: 2 });

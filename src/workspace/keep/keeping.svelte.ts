@@ -84,7 +84,8 @@ export class Keeping {
   async start(): Promise<Opening> {
     let opening: Opening = { ok: true };
     try {
-      await this.takeLastWords();
+      // Where there is no room for them they stay where they are.
+      await this.takeLastWords().catch(() => undefined);
       const all = (await store.orchards()).filter((o) => !o.away);
       const here = this.remembered();
       const found = all.find((o) => o.id === here) ?? all[0];
