@@ -1,19 +1,25 @@
 import { readdirSync, readFileSync } from 'node:fs';
+import { deflateRawSync } from 'node:zlib';
 import { compileOwn } from '#core/dose/own/own.ts';
 import { evaluate } from '#core/setting/evaluate.ts';
 import { isRefused } from '#core/working/answer.ts';
 import { openCanopyTable } from '#job/csv/table.ts';
+import { readLaserFile } from '#job/laser/open.ts';
 import { readPoints } from '#job/laser/points.ts';
 import { readPictureHeader } from '#job/photo/header.ts';
 import { readDocument } from '#job/read.ts';
 import { readRecords } from '#job/record/read.ts';
 import { recordsCsv, recordsJson } from '#job/record/write.ts';
 import { readSurvey } from '#job/survey/table.ts';
+import { readWeather } from '#job/weather/read.ts';
 import { writeDocument } from '#job/write.ts';
+import { linkOf, linkText } from '#store/keep/link.ts';
 import { problemSentence } from '#words/en/problems.ts';
 import '#words/headland/join.ts';
 import { refusalSentence } from '#words/sentences.ts';
 import { calibration, treatment } from '../support/records.ts';
+import { memorySource, startUnpacker } from '#cli/laser-file.ts';
+import { las } from '../support/las.ts';
 import { reasons, text, type Door } from './door.ts';
 
 const file = (path: string): Uint8Array => new Uint8Array(readFileSync(path));
@@ -23,6 +29,13 @@ const demos = readdirSync('demo-data').filter((f) => f.endsWith('.json')).map((f
 const records = [calibration(), treatment(), treatment({ id: 't2', amends: 't1', reason: 'a slip of the pen' })];
 const said = (r: { readonly code: string; readonly parameters: Readonly<Record<string, number | string>> }): string => refusalSentence(r, 'metric');
 const FORMULAS = ['TRVc / 10000', 'min(1, max(0.4, LWA / 16000))', '0.5 + TRVg / 20000', 'sqrt(h * W) ^ 1.5 - exp(-LAI)', '-(H - Hs) / R + abs(log(f))', '02 +', 'a.b', 'x => 1', 'constructor("x")'];
+
+const link = async (t: string): Promise<Uint8Array> => {
+  const made = await linkOf(t);
+  if (!made.ok) throw new Error(made.fault);
+  return utf8(made.hash);
+};
+const some = Array.from({ length: 60 }, (_, i) => ({ x: 1 + (i % 7) * 0.2, y: i * 0.1, z: (i % 11) * 0.3 }));
 
 /** Every door of the program that takes what a stranger may have written. */
 export const DOORS: readonly Door[] = [
@@ -98,5 +111,38 @@ export const DOORS: readonly Door[] = [
       r.index.compute(Object.fromEntries(Object.keys(r.index.inputs).map((name, i) => [name, i + 0.5])));
       return true;
     }
+  },
+  {
+    name: 'weather',
+    files: [head('tests/measured/data/weather-tmy3-greensboro-every-7th.csv', 3000), utf8('date,temp_c\n2031-03-01,4.5\n2031-03-02,6\n2031-03-03,5\n'), utf8('date;tmin;tmax\n01.03.2031;-1,5;9\n02.03.2031;0;11\n')],
+    read(bytes) {
+      const r = readWeather(text(bytes));
+      for (const p of r.problems) reasons([p], problemSentence);
+      return r.weather !== null || reasons(r.problems, problemSentence);
+    }
+  },
+  {
+    name: 'laser file',
+    files: [las(some), las(some, { minor: 4, format: 6 }), las(some, { extra: 8 })],
+    async read(bytes) {
+      const r = await readLaserFile(await memorySource('scan.las', one(bytes)), startUnpacker, 100_000, (p) => void reasons([p], problemSentence));
+      if (!r.ok) return r.refused ? reasons([r.refused], said) : reasons(r.problems, problemSentence);
+      for (const v of r.raw.z) if (!Number.isFinite(v)) throw new Error('a point without a height was taken');
+      return true;
+    }
+  },
+  {
+    name: 'link',
+    files: [await link('{"format":"rowtailor","version":1}'), await link(text(demos[1]!)), utf8(`#orchard/1/${deflateRawSync(Buffer.alloc(40_000_000, 48)).toString('base64url')}`)],
+    async read(bytes) {
+      const r = await linkText(text(bytes));
+      if (!r.ok) return reasons([r.fault], (f) => `refused: ${f}`);
+      const d = readDocument(r.text);
+      return d.ok || reasons(d.problems, problemSentence);
+    }
   }
 ];
+
+async function* one(bytes: Uint8Array): AsyncGenerator<Uint8Array> {
+  yield bytes;
+}
