@@ -128,6 +128,7 @@ function pathOf(strategy: Strategy, { assumptions }: Scene, steps: readonly Step
   const law = lawOf(strategy, states.at(-1)!, indices.at(-1)!);
   const proportional = indices.map((index) => inProportion(law, valueOf(index) ?? NaN));
   const own = proportional.map((value, i) => ({ code: steps[i]!.code, factor: i === 0 ? value : value / proportional[i - 1]!, substituted: steps[i]!.substituted }));
-  const kept = { code: 'law' as const, factor: (valueOf(indices.at(-1)!) ?? NaN) / proportional.at(-1)!, substituted: law.kind === 'affine' ? { least: law.least } : {} };
+  const affine = law.kind === 'affine';
+  const kept = { code: 'law' as const, factor: affine ? (valueOf(indices.at(-1)!) ?? NaN) / proportional.at(-1)! : 1, substituted: affine ? { least: law.least } : {} };
   return [own[0]!, kept, ...own.slice(1)];
 }

@@ -1,5 +1,5 @@
 import type { CanopyState } from '../../canopy/canopy.ts';
-import { valueOf, type Answer } from '../../working/answer.ts';
+import type { Answer } from '../../working/answer.ts';
 import type { Strategy } from '../strategy.ts';
 
 /** How a dose index goes with the canopy: not at all; in proportion; along a straight line that keeps a share; or otherwise. */
@@ -8,7 +8,7 @@ export type Law =
   | { readonly kind: 'affine'; /** Share of the dose that is left where nothing stands. */ readonly least: number };
 
 /**
- * Read off the formula itself: each canopy figure that it uses is put to nothing and to half. A straight line is one only where the formula
+ * Read off the formula itself: each canopy figure that it uses is put to nothing, to half and to twice. A straight line is one only where the formula
  * rests on a single figure of the canopy.
  * @param index the strategy's index on some canopy, with its working
  */
@@ -20,10 +20,11 @@ export function lawOf(strategy: Strategy, canopy: CanopyState, index: Answer): L
   if (from.length === 0) return { kind: 'constant' };
   const now = index.value;
   const near = (a: number, b: number) => Math.abs(a - b) <= 1e-9 * Math.max(Math.abs(now), 1e-9);
-  if (from.every((symbol) => near(at(symbol, 0), 0) && near(at(symbol, 0.5), now / 2))) return { kind: 'proportional' };
+  if (from.every((symbol) => near(at(symbol, 0), 0) && near(at(symbol, 0.5), now / 2) && near(at(symbol, 2), 2 * now))) return { kind: 'proportional' };
   const [only, ...more] = from;
   const least = at(only!, 0);
-  return more.length === 0 && least > 0 && near(at(only!, 0.5), (least + now) / 2) ? { kind: 'affine', least } : { kind: 'other' };
+  const straight = near(at(only!, 0.5), (least + now) / 2) && near(at(only!, 2), 2 * now - least);
+  return more.length === 0 && least > 0 && straight && !near(least, now) ? { kind: 'affine', least } : { kind: 'other' };
 }
 
 /**
@@ -33,5 +34,3 @@ export function lawOf(strategy: Strategy, canopy: CanopyState, index: Answer): L
 export function inProportion(law: Law, index: number): number {
   return law.kind === 'affine' ? (index - law.least) / (1 - law.least) : index;
 }
-
-export const indexValue = (a: Answer): number => valueOf(a) ?? NaN;
