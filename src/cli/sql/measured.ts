@@ -1,6 +1,6 @@
 import { QUANTITIES, ROW_RANGES, type Column, type Quantity } from '#job/csv/columns.ts';
 import type { Header } from '#job/csv/header.ts';
-import { LONGEST_NAME } from '#job/csv/rows.ts';
+import { LONGEST_NAME } from '#job/csv/name.ts';
 import { identifier, type Dialect } from './dialect.ts';
 import { literal } from './expression.ts';
 

@@ -23,6 +23,11 @@ export const ROW_CODES = [
   'line-too-long',
   'too-many-lines',
   'too-many',
+  // files that are no text
+  'not-parquet',
+  'cut-off',
+  'damaged',
+  'column-type',
   // days and times of a weather file
   'not-a-date',
   'not-a-time',
@@ -34,8 +39,9 @@ export const ROW_CODES = [
 export type RowCode = (typeof ROW_CODES)[number];
 
 export interface RowProblem {
-  /** Line of the file, counted from one, where the row begins. */
+  /** Line of the file, counted from one, where the row begins; or the row, where `counted` says so, 0 for the whole file. */
   readonly line: number;
+  readonly counted?: 'rows';
   /** Name of the column; empty when the whole line is meant. */
   readonly column: string;
   /** What stands there, shortened to be printed. */
@@ -64,7 +70,12 @@ export interface Header {
 /** Reads the first line of a table. Columns may stand in any order; capitals and blanks around a name do not count. */
 export function readHeader(text: string, line: number): Header | readonly RowProblem[] {
   const delimiter = delimiterOf(text);
-  const names = (Papa.parse<string[]>(text, { delimiter, newline: '\n', preview: 1 }).data[0] ?? []).map((n) => n.trim().toLowerCase());
+  return headerOf(Papa.parse<string[]>(text, { delimiter, newline: '\n', preview: 1 }).data[0] ?? [], line, delimiter);
+}
+
+/** The same of names that were found otherwise. */
+export function headerOf(written: readonly string[], line: number, delimiter: Delimiter = ','): Header | readonly RowProblem[] {
+  const names = written.map((n) => n.trim().toLowerCase());
   // A delimiter at the end of every line makes a column with nothing in it.
   while (names.length > 0 && names.at(-1) === '') names.pop();
   if (names.length === 0) return [rowProblem(line, '', '', 'no-header')];

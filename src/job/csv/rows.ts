@@ -2,16 +2,14 @@ import Papa from 'papaparse';
 import { CanopyBatch } from './batch.ts';
 import { ALL_RANGES, ERROR_QUANTITIES, QUANTITIES, ROW_RANGES, type Column } from './columns.ts';
 import { rowProblem, type Header, type RowCode } from './header.ts';
+import { nameFault } from './name.ts';
 import { parseNumber } from './number.ts';
 import type { Parameters } from '../problem.ts';
 
 /** Characters of one row; more than any real one, so that a quote left open cannot swallow a file. */
 export const LONGEST_ROW = 16_384;
-export const LONGEST_NAME = 200;
 const QUOTE = 34;
 const CARRIAGE_RETURN = 13;
-/** What a decoder puts where bytes are no UTF-8. */
-const REPLACEMENT = '\uFFFD';
 
 const SLOTS = QUANTITIES.map((q) => ROW_RANGES[q]);
 const ALL = [...QUANTITIES, ...ERROR_QUANTITIES];
@@ -82,6 +80,12 @@ export class Rows {
     }
     this.text = text.slice(at);
     yield* this.handOn();
+  }
+
+  /** Judges one row by itself, whatever came before it. */
+  *one(text: string, line: number): Generator<CanopyBatch> {
+    this.line = line;
+    yield* this.take(text, true);
   }
 
   private *handOn(): Generator<CanopyBatch> {
@@ -197,8 +201,8 @@ export class Rows {
       this.absent();
     }
     const name = text.slice(nameFrom, nameTo);
-    if (name.length > LONGEST_NAME) this.refuse('block', name, 'name-too-long', { length: name.length, most: LONGEST_NAME });
-    if (name.includes(REPLACEMENT)) this.refuse('block', name, 'not-utf8');
+    const fault = nameFault(name);
+    if (fault) this.refuse('block', name, ...fault);
     // NaN passes here: it has been told already
     if (values[HEIGHT]! <= values[SKIRT]!) this.skirt(text);
     if (batch.problems.length > before) return;

@@ -124,6 +124,10 @@ export const PROBLEM_SENTENCES: Partial<Readonly<Record<keyof typeof EN, Sentenc
   'not-utf8': (_, v) => `ist ${v}, mit Bytes, die kein UTF-8-Text sind; jedes � steht für ein verlorenes Zeichen. Die Datei noch einmal als UTF-8 speichern.`,
   'bad-quotes': (_, v) => `(${v}) hat ein Anführungszeichen, das geöffnet und nicht geschlossen ist, oder Text nach einem schließenden; ein Feld in Anführungszeichen endet am zweiten. Schließen, und ein Anführungszeichen im Feld zweimal schreiben.`,
   'line-too-long': (p) => `ist länger als ${figure(p['most'])} Zeichen, das Höchste, was zulässig ist. Prüfen, ob die Datei eine Tabelle mit Zeilenumbrüchen ist.`,
+  'not-parquet': () => 'ist keine Parquet-Datei: Sie beginnt nicht wie eine. Das Format nennen, --format csv, oder sie noch einmal als Parquet speichern.',
+  'cut-off': () => 'ist eine Parquet-Datei ohne Ende; sie ist vielleicht abgeschnitten. Noch einmal speichern oder senden.',
+  damaged: (p) => `lässt sich nicht lesen${p['rows'] ? `, auch nicht die ${figure(p['rows'])} Zeilen ab dort` : ''}: ${p['why']}. Die Datei ist beschädigt oder auf eine Art geschrieben, die hier nicht bekannt ist; noch einmal schreiben.`,
+  'column-type': (p, v) => `ist vom Typ ${v}; nötig sind ${p['wanted'] === 'name' ? 'Text oder ganze Zahlen' : 'Zahlen'}. Die Spalte noch einmal als ${p['wanted'] === 'name' ? 'Text' : 'DOUBLE'} schreiben.`,
   'too-many-lines': (p) => `und alle danach werden nicht gelesen; gelesen werden höchstens ${figure(p['most'])} Zeilen. Ausdünnen, oder die Datei aufteilen.`,
   'unclear-dates': (_, v) => `ist ${v}, und kein Datum der Datei sagt, ob Tag oder Monat zuerst kommt; eindeutig ist ein Kalendertag in der Form 2031-04-27. Die Daten so schreiben.`,
   'unit-unsaid': (_, v) => `: „${v}“ sagt nicht, in welcher Einheit; nötig ist ein Name, der auf _c oder _f endet. Umbenennen in temperature_c oder temperature_f.`,
@@ -141,11 +145,14 @@ function fieldName(path: string): string {
 const printable = (key: string): string =>
   (key.length > 60 ? key.slice(0, 59) + '…' : key).replace(/\p{C}/gu, (c) => '\\u' + (c.codePointAt(0) ?? 0).toString(16).padStart(4, '0'));
 
+/** Wo etwas in einer Tabelle steht. */
+const placeInTable = (line: number, counted?: 'rows'): string => (line === 0 ? 'Die Datei' : `${counted ? 'Datensatz' : 'Zeile'} ${line}`);
+
 /** Eine Schwierigkeit in ein, zwei Sätzen: die Stelle, was dasteht, was zulässig ist, Abhilfe. */
-export const problemSentence = ({ code, path, line, column, value, parameters }: ToldProblem): string => {
+export const problemSentence = ({ code, path, line, counted, column, value, parameters }: ToldProblem): string => {
   const sentence = (PROBLEM_SENTENCES as Record<string, Sentence>)[code];
   const said = sentence ? sentence(parameters, value) : `wird abgelehnt (${code}).`;
-  const place = line === undefined ? fieldName(path ?? '') || 'Die Datei' : `Zeile ${line}` + (column && !said.startsWith(':') ? `, ${column}` : '');
+  const place = line === undefined ? fieldName(path ?? '') || 'Die Datei' : placeInTable(line, counted) + (column && !said.startsWith(':') ? `, ${column}` : '');
   return said.startsWith(':') ? place + said : `${place} ${said}`;
 };
 

@@ -7,6 +7,8 @@ export interface ToldProblem {
   readonly path?: string;
   /** Line and column of a table. */
   readonly line?: number;
+  /** Rows are counted, not lines; 0 is the whole file. */
+  readonly counted?: 'rows';
   readonly column?: string;
   readonly value: string;
   readonly parameters: Readonly<Record<string, number | string>>;
@@ -139,6 +141,10 @@ export const PROBLEM_SENTENCES = {
   'unit-unsaid': (_, v) => `: "${v}" does not say in which unit it is; a name that ends in _c or _f is needed. Rename it, as temperature_c or temperature_f.`,
   'moment-again': (_, v) => `is ${v}, which an earlier line has already; each moment is read once. Remove one of the two.`,
   'min-above-max': (p, v) => `is ${v}, above ${p['mostColumn']}, which is ${p['most']}; the lowest is at most the highest. Swap or correct the two.`,
+  'not-parquet': () => 'is no Parquet file: it does not begin as one does. Give its format, --format csv, or save it as Parquet again.',
+  'cut-off': () => 'is a Parquet file without its end; it may have been cut off. Save or send it again.',
+  damaged: (p) => `cannot be read${p['rows'] ? `, nor the ${figure(p['rows'])} rows from there on` : ''}: ${p['why']}. The file is damaged, or written in a way that is not known here; write it again.`,
+  'column-type': (p, v) => `is of type ${v}; ${p['wanted'] === 'name' ? 'text, or whole numbers,' : 'numbers'} are needed. Write the column again as ${p['wanted'] === 'name' ? 'text' : 'DOUBLE'}.`,
   'too-many-lines': (p) => `and all after it are not read; at most ${figure(p['most'])} lines are. Thin them out, or split the file.`
 } as const satisfies Record<string, Sentence>;
 
@@ -152,12 +158,15 @@ function fieldName(path: string): string {
 const printable = (key: string): string =>
   (key.length > 60 ? key.slice(0, 59) + '…' : key).replace(/\p{C}/gu, (c) => '\\u' + (c.codePointAt(0) ?? 0).toString(16).padStart(4, '0'));
 
+/** Where something stands in a table. */
+export const placeInTable = (line: number, counted?: 'rows'): string => (line === 0 ? 'The file' : `${counted ? 'Row' : 'Line'} ${line}`);
+
 /** One problem as a sentence or two that name the place, what stands there, what is allowed, and a remedy. */
-export const problemSentence = ({ code, path, line, column, value, parameters }: ToldProblem): string => {
+export const problemSentence = ({ code, path, line, counted, column, value, parameters }: ToldProblem): string => {
   const sentence = (PROBLEM_SENTENCES as Record<string, Sentence>)[code];
   const said = sentence ? sentence(parameters, value) : `is refused (${code}).`;
   const place =
-    line === undefined ? fieldName(path ?? '') || 'The file' : `Line ${line}` + (column && !said.startsWith(':') ? `, ${column}` : '');
+    line === undefined ? fieldName(path ?? '') || 'The file' : placeInTable(line, counted) + (column && !said.startsWith(':') ? `, ${column}` : '');
   return said.startsWith(':') ? place + said : `${place} ${said}`;
 };
 

@@ -27,10 +27,18 @@ export interface ColumnOptions extends SheetOptions {
 
 /**
  * Every strategy for every canopy, by its id: the figures of `evaluateStrategy` and `product` for a document that tells neither stage nor
- * outline nor density class, without their working. A million canopies take about a second; `progress` is told the share that is done.
- * @throws what `progress` throws, so that a caller can give up
+ * outline nor density class, without their working. A million canopies take a second or two.
  */
-export function strategyColumns(canopies: Canopies, options: ColumnOptions = {}, progress: (done: number) => void = () => {}): Map<string, StrategyColumns> {
+export function strategyColumns(canopies: Canopies, options: ColumnOptions = {}): Map<string, StrategyColumns> {
+  const steps = columnSteps(canopies, options);
+  for (;;) {
+    const { done, value } = steps.next();
+    if (done) return value;
+  }
+}
+
+/** The same in steps of a few milliseconds, for a worker that must hear of a cancel. Yields the share that is done, 0…1. */
+export function* columnSteps(canopies: Canopies, options: ColumnOptions = {}): Generator<number, Map<string, StrategyColumns>, void> {
   const sheet = new Sheet(options);
   const copies: { readonly of: Float64Array; readonly to: Float64Array }[] = [];
   const made = new Map<Column, Float64Array<ArrayBuffer>>();
@@ -55,7 +63,7 @@ export function strategyColumns(canopies: Canopies, options: ColumnOptions = {},
   for (let from = 0; from < canopies.count; from += SHEET_ROWS) {
     const count = sheet.take(canopies, from);
     for (const { of, to } of copies) to.set(of.subarray(0, count), from);
-    progress((from + count) / canopies.count);
+    yield (from + count) / canopies.count;
   }
   return columns;
 }
