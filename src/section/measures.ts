@@ -14,7 +14,7 @@ export function ground(frame: Frame): Mark {
 }
 
 /** Height rule beside the left row: every 0.5 m or 2 ft, labelled. */
-export function heightRule(topM: number, x: number, system: UnitSystem, frame: Frame): Mark {
+export function heightRule(topM: number, x: number, system: UnitSystem, frame: Frame, written: (value: number) => string = String): Mark {
   const step = system === 'us' ? 2 : frame.scale < 45 ? 1 : 0.5;
   const minor = system === 'us' ? 4 : 5;
   const last = Math.max(Math.ceil(shown(topM, 'm', system) / step - 1e-9), 1);
@@ -26,7 +26,7 @@ export function heightRule(topM: number, x: number, system: UnitSystem, frame: F
   for (let i = 0; i <= last; i++) {
     marks.push(line('rule-tick', x, at(i * step), x - 8, at(i * step)));
     // The unit stands once, at the head of the rule.
-    const figure = `${Number((i * step).toFixed(1))}`;
+    const figure = written(Number((i * step).toFixed(1)));
     if (!frame.compact || i > 0) marks.push(label('rule-figure', x - 11, at(i * step) + (i === 0 ? -1 : 4), i === last ? `${figure} ${display('m', system).symbol}` : figure, { 'text-anchor': 'end' }));
   }
   return group('rule', marks, {}, 'rule');

@@ -18,6 +18,8 @@ export interface SectionWords {
   readonly ghost: (name: string) => string;
   readonly tallest: string;
   readonly percent: (share: number) => string;
+  /** A figure of the height rule, with the language's decimal mark. */
+  readonly figure?: (value: number) => string;
 }
 
 export interface SectionOptions {
@@ -68,7 +70,7 @@ export function sectionScene(result: Result, options: SectionOptions): SectionSc
   const handles = handlesOf(result, frame, selected);
   const marks: Mark[] = [
     ground(frame),
-    heightRule(Math.max(canopy.aimTopM, 1), ruleX, system, frame),
+    heightRule(Math.max(canopy.aimTopM, 1), ruleX, system, frame, words.figure),
     ...trees(canopy.outline, lad, H.value, frame, trunkX),
     ...tallest(result, trunkX, frame, words),
     ...(ghost ? [ghostOf(ghost, canopy.aimTopM, trunkX, frame, words)] : []),

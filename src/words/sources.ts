@@ -1,4 +1,5 @@
 import { SOURCES, type Source, type SourceId } from '#core/sources/bibliography.ts';
+import { NO_WORKS } from './en/works.ts';
 import { language, look, workOf } from './language.ts';
 
 /** One line of a work: authors, year, title, where, what kind of reading it rests on. */
@@ -7,5 +8,6 @@ export function sourceLine(id: SourceId): string {
   if (!s) return id;
   const read = language().working.readFrom[s.read];
   const where = [s.container, s.locator].filter((part) => part && part !== s.title);
-  return `${s.authors}${s.year ? ` (${s.year})` : ''}: ${[s.title, ...new Set(where)].join(', ')}${read ? ` [${read}]` : ''}`;
+  const line = look(NO_WORKS, id) ?? `${s.authors}${s.year ? ` (${s.year})` : ''}: ${[s.title, ...new Set(where)].join(', ')}`;
+  return `${line}${read ? ` [${read}]` : ''}`;
 }

@@ -5,7 +5,7 @@ import { toSvg } from '#section/scene.ts';
 import { spraySheet } from '#section/spray-sheet.ts';
 import { layerWords, sheetWords } from '#words/en/spray/layer.ts';
 import { sectionWords } from '#words/en/section.ts';
-import { formatAmount } from '#words/format.ts';
+import { formatAmount, formatExact } from '#words/format.ts';
 import type { SprayView } from '#workspace/spray.svelte.ts';
 import { pngOf } from './png.ts';
 import { roomOf } from './room.ts';
@@ -47,7 +47,7 @@ export function sheet(spray: SprayView, system: UnitSystem): { readonly svg: str
     sheetWords.rules
   ];
   const scene = spraySheet(result, workspace.ghost, { ...answer, band, ghost }, roomOf(result, workspace.ghost), system, {
-    section: sectionWords,
+    section: { ...sectionWords, figure: (v) => formatExact(v, '1') },
     spray: words,
     measure: (id, value) => [sheetWords.measures[id as keyof typeof sheetWords.measures], formatAmount(value, 'm', system)],
     length: (m) => formatAmount(m, 'm', system),

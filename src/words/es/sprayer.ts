@@ -2,7 +2,7 @@ import type { Language } from '../words.ts';
 
 export const VERDICTS: Language['verdicts'] = {
   'in-leaf': 'en hoja',
-  'over-top': 'por encima de la copa',
+  'over-top': 'por encima',
   'under-skirt': 'bajo la falda',
   shut: 'cerrada',
   unknown: 'desconocido'
