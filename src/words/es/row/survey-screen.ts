@@ -31,6 +31,12 @@ export const surveyScreen: Translated<typeof EN> = {
   by: 'Medias por',
   grouping: { none: 'toda la parcela', row: 'fila', variety: 'variedad' },
   unnamed: 'sin indicar',
+  groupSizes: { row: 'Árboles que hay en cada fila', variety: 'Árboles que hay de cada variedad' },
+  groupSizesNote: 'Con un número para cada una, las medias de la parcela se ponderan por lo que hay en ella, no por cuántos se midieron.',
+  groupTrees: (name) => `Árboles de la parcela: ${name}`,
+  sizesPartly: 'Aún sin ponderar: indique el número de todas o de ninguna.',
+  weighted: { row: (trees) => `Ponderado por los árboles de cada fila; ${trees} en la parcela.`, variety: (trees) => `Ponderado por los árboles de cada variedad; ${trees} en la parcela.` },
+  groupOf: (name, trees, block, weight) => `${name} (${trees} de ${block}, ${weight} de la parcela)`,
 
   says: 'Qué dicen los árboles',
   none: 'Aún no hay árboles. Tómelos al azar por toda la parcela, no en sus bordes.',

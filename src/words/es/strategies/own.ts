@@ -3,7 +3,7 @@ export const OWN_REFUSALS: Readonly<Record<string, string>> = {
   'own-empty': 'La fórmula está vacía. Escriba una con las cifras de la copa, como TRVc / 10000.',
   'own-too-long': 'La fórmula tiene {length} caracteres; se leen como máximo {most}. Acórtela.',
   'own-too-deep': 'Más de {most} términos de la fórmula están unos dentro de otros. Sepárela, o quite paréntesis.',
-  'own-character': '{character} en la posición {at} no pertenece a ninguna fórmula. Se admiten números con punto decimal, + - * / ^, paréntesis, nombres, y comas entre los términos de una función.',
+  'own-character': '«{character}» en la posición {at} no pertenece a ninguna fórmula. Se admiten números con punto decimal, + - * / ^, paréntesis, nombres, y comas entre los términos de una función.',
   'own-syntax': 'En la posición {at} falta o sobra algo. Busque ahí un signo, un término o un paréntesis.',
   'own-number': '{number} no puede estar en una fórmula. Escriba números de 0.000001 a 1 000 000 000 000, sin exponente.',
   'own-unknown-name': '{name} no es el nombre de una cifra de la copa. Hay: {known}.',
