@@ -130,6 +130,10 @@ export const PROBLEM_SENTENCES = {
   'unit-unsaid': (_, v) => `: «${v}» no dice en qué unidad está; hace falta un nombre que termine en _c o _f. Cámbielo, como temperature_c o temperature_f.`,
   'moment-again': (_, v) => `es ${v}, que ya tiene una línea anterior; cada momento se lee una vez. Quite una de las dos.`,
   'min-above-max': (p, v) => `es ${v}, mayor que ${p['mostColumn']}, que es ${p['most']}; la mínima es como mucho la máxima. Intercambie o corrija las dos.`,
+  'not-parquet': () => 'no es un archivo Parquet: no empieza como tal. Indique su formato, --format csv, o guárdelo de nuevo como Parquet.',
+  'cut-off': () => 'es un archivo Parquet sin su final; puede que esté cortado. Guárdelo o envíelo de nuevo.',
+  damaged: (p) => `no se puede leer${p['rows'] ? `, ni las ${figure(p['rows'])} filas desde ahí` : ''}: ${p['why']}. El archivo está dañado, o escrito de una manera que aquí no se conoce; escríbalo de nuevo.`,
+  'column-type': (p, v) => `es de tipo ${v}; se necesitan ${p['wanted'] === 'name' ? 'texto o números enteros' : 'números'}. Escriba de nuevo la columna como ${p['wanted'] === 'name' ? 'texto' : 'DOUBLE'}.`,
   'too-many-lines': (p) => `y todas las siguientes no se leen; se leen como máximo ${figure(p['most'])} líneas. Redúzcalas o divida el archivo.`
 } as const satisfies Record<string, Sentence>;
 
@@ -143,12 +147,15 @@ function fieldName(path: string): string {
 const printable = (key: string): string =>
   (key.length > 60 ? key.slice(0, 59) + '…' : key).replace(/\p{C}/gu, (c) => '\\u' + (c.codePointAt(0) ?? 0).toString(16).padStart(4, '0'));
 
+/** Where something stands in a table. */
+export const placeInTable = (line: number, counted?: 'rows'): string => (line === 0 ? 'El archivo' : `${counted ? 'Fila' : 'Línea'} ${line}`);
+
 /** One problem as a sentence or two that name the place, what stands there, what is allowed, and a remedy. */
-export const problemSentence = ({ code, path, line, column, value, parameters }: ToldProblem): string => {
+export const problemSentence = ({ code, path, line, counted, column, value, parameters }: ToldProblem): string => {
   const sentence = (PROBLEM_SENTENCES as Record<string, Sentence>)[code];
   const said = sentence ? sentence(parameters, value) : `se rechaza (${code}).`;
   const place =
-    line === undefined ? fieldName(path ?? '') || 'El archivo' : `Línea ${line}` + (column && !said.startsWith(':') ? `, ${column}` : '');
+    line === undefined ? fieldName(path ?? '') || 'El archivo' : placeInTable(line, counted) + (column && !said.startsWith(':') ? `, ${column}` : '');
   return said.startsWith(':') ? place + said : `${place} ${said}`;
 };
 
