@@ -49,7 +49,7 @@ export const FINDINGS: Language['findings'] = {
   'floor-acts': 'Die eigene Untergrenze hält die Dosis bei {dose}; die Krone allein ergäbe weniger.',
   'not-above-label': 'Die Krone ergäbe mehr, aber die Dosis der Gebrauchsanleitung ist das Höchste: {dose}.',
   'dose-follows-canopy': 'Die Dosis folgt der Krone: {dose} statt {label} laut Gebrauchsanleitung, da angegeben ist, dass Gebrauchsanleitung oder Recht es zulassen.',
-  'label-dose-kept': 'Die Dosis der Gebrauchsanleitung je Hektar bleibt. Die Krone allein ergäbe das {index}-Fache davon: nur wo Gebrauchsanleitung oder Recht es sagen, nie über der Höchstmenge.',
+  'label-dose-kept': 'Die Dosis der Gebrauchsanleitung je Hektar bleibt. Die Krone allein ergäbe {index} davon: nur wo Gebrauchsanleitung oder Recht es sagen, nie über der Höchstmenge.',
   'droplets-too-fine': '{nozzles} {nozzles#macht|machen} feinere Tropfen, als die Gebrauchsanleitung erlaubt ({class}). Druck senken oder Düsen wechseln.',
 
   'gear-unknown': 'Das Gerät hat keine Gebläsestufe „{gear}“. Eine wählen, die es hat.',

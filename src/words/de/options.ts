@@ -2,9 +2,9 @@ import type { Language } from '../words.ts';
 
 export const OPTIONS: Language['options'] = {
   keep: { title: 'Einstellung lassen', plain: 'Einstellung lassen' },
-  speed: { title: 'Über die Geschwindigkeit: {speed}', plain: 'Über die Geschwindigkeit' },
-  pressure: { title: 'Über den Druck: {pressure}', plain: 'Über den Druck' },
-  size: { title: 'Über die Düsengröße, bei {pressure}', plain: 'Über die Düsengröße' }
+  speed: { title: 'Geschwindigkeit: {speed}', plain: 'Geschwindigkeit' },
+  pressure: { title: 'Druck: {pressure}', plain: 'Druck' },
+  size: { title: 'Düsengröße, bei {pressure}', plain: 'Düsengröße' }
 };
 
 export const OPTION_SETS: Language['optionSets'] = {

@@ -62,7 +62,7 @@ export const screen: Translated<typeof EN> = {
   pto: 'Zapfwelle',
   afterChange: 'Nach der Änderung',
   against: { saved: (v) => `Um die gespeicherten ${v} zu halten`, wanted: (v) => `Um das Soll von ${v} zu erreichen` },
-  columns: { option: 'Weg', volume: 'Wasser', product: 'Mittel, gleiche Brühe', rate: 'Flächenleistung' },
+  columns: { option: 'Weg', volume: 'Wasser', product: 'Mittel, gleiche Brühe', rate: 'Leistung' },
   use: 'nehmen',
   useOption: (title) => `Nehmen: ${title}`,
   saveSetting: 'Einstellung speichern',

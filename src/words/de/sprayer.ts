@@ -2,8 +2,8 @@ import type { Language } from '../words.ts';
 
 export const VERDICTS: Language['verdicts'] = {
   'in-leaf': 'ins Laub',
-  'over-top': 'über die Krone',
-  'under-skirt': 'unter die Krone',
+  'over-top': 'oben vorbei',
+  'under-skirt': 'unten vorbei',
   shut: 'geschlossen',
   unknown: 'unbekannt'
 };
