@@ -17,7 +17,7 @@ module.exports = {
     only('job', ['^src/core/', 'node_modules/(zod|papaparse|hyparquet|hyparquet-compressors|@types)/', '^(node:)?(fs|url|path)'], 'The door for foreign data knows the engine’s types and zod.'),
     only('section', ['^src/core/', 'node_modules/(@types/)?d3-'], 'Drawings know results and d3’s pure modules.'),
     only('words', ['^src/core/', '^src/job/problem'], 'Words know the engine’s types and the codes of the reader.'),
-    only('store', ['^src/core/', '^src/job/', 'node_modules/(idb|laz-perf)/'], 'Ports know the document, the reader and what unpacks laser files.'),
+    only('store', ['^src/core/', '^src/job/', 'node_modules/(idb|laz-perf|hyparquet-writer)/'], 'Ports know the document, the reader and what unpacks laser files.'),
     only('workspace', ['^src/core/', '^src/job/', '^src/store/', '^package[.]json$', 'node_modules/svelte/'], 'The open job knows the engine, the reader and the ports.'),
     only('ui', ['^src/core/', '^src/job/(limits|problem)', '^src/section/', '^src/words/', '^src/workspace/', 'node_modules/svelte/'], 'Views know results, drawings, words and the workspace.'),
     only('cli', ['^src/core/', '^src/job/', '^src/words/', '^src/section/', '^src/store/', 'node_modules/(papaparse|laz-perf|hyparquet|hyparquet-writer|tsx|@types)/', '^(node:)?[a-z_/]+$'], 'The command line knows no browser code.'),

@@ -3,7 +3,7 @@ import { LEAST_DRAWS } from '#core/canopy/draws/coverage.ts';
 import { MOST_DRAWS, type Drawn } from '#core/dose/compare/draws.ts';
 import { tornado, type Bar, type Tornado } from '#core/dose/compare/tornado.ts';
 import { valueOf, type Refused } from '#core/working/answer.ts';
-import { StrategiesClient } from '#store/strategies/client.ts';
+import { strategiesClient, type Client } from './strategies-client.ts';
 import type { StrategiesView, StrategyRow } from './strategies.svelte.ts';
 
 export type { Bar, Drawn, Tornado };
@@ -23,7 +23,7 @@ export interface DrawnSet {
 export class Sureness {
   constructor(
     private readonly view: StrategiesView,
-    private readonly client: Pick<StrategiesClient, 'ask' | 'drop'> = new StrategiesClient()
+    private readonly client: Client = strategiesClient()
   ) {}
 
   /** Whose uncertainty is looked at; the block's own strategy until another is named. */

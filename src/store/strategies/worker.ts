@@ -1,5 +1,6 @@
 import { drawSteps } from '#core/dose/compare/draws.ts';
 import type { Asked, Message, Task } from './messages.ts';
+import { tableSteps, transferred } from './table.ts';
 
 /** The comparison of strategies beside the page's own thread. */
 const scope = globalThis as unknown as { onmessage: ((event: MessageEvent<Task>) => void) | null; postMessage(message: Message, transfer?: ArrayBuffer[]): void };
@@ -33,11 +34,16 @@ async function draws(number: number, { document, blockId, rungId, ...wish }: Ask
   if (answer) scope.postMessage({ kind: 'draws', number, given: answer.given });
 }
 
+async function table(number: number, asked: Asked['table']): Promise<void> {
+  const answer = await worked(number, tableSteps(asked));
+  if (answer) scope.postMessage({ kind: 'table', number, given: answer.given }, transferred(answer.given));
+}
+
 scope.onmessage = ({ data: task }) => {
   const { number } = task;
   if (task.kind === 'drop') return void wanted.delete(number);
   wanted.add(number);
-  const answered = draws(number, task.asked);
+  const answered = task.kind === 'draws' ? draws(number, task.asked) : table(number, task.asked);
   // A fault of one question is its answer; the worker goes on.
   void answered
     .catch((error: unknown) => scope.postMessage({ kind: 'failed', number, why: error instanceof Error ? error.message : String(error) }))

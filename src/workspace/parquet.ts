@@ -1,0 +1,2 @@
+/** Parquet is written by a port: the views have none of their own. */
+export { parquetOf, type OutColumn } from '#store/parquet/write.ts';
