@@ -10,7 +10,7 @@ export const seasonText = {
   shut: (nozzles: string, several: boolean) => `${nozzles} ${several ? 'are' : 'is'} shut.`,
   same: 'Nothing changes by more than 1 %.',
   fields: { heightM: 'height', widthM: 'width', skirtM: 'lowest foliage', ladM2PerM3: 'leaf area density' } satisfies Record<ProposedField, string>,
-  volume: 'row volume inside the outline',
+  volume: 'row volume (outline)',
   by: {
     stage: (from: string) => `from ${from}, by growth stage`,
     'degree-days': (from: string, to: string) => `between ${from} and ${to}, by degree-days`
