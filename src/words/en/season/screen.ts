@@ -13,6 +13,7 @@ export const seasonScreen = {
   go: (rung: string) => `Go to ${rung}`,
   open: (open: number, all: number) => `${open} of ${all} nozzles open`,
   treatments: 'Treatments',
+  treated: (n: number) => (n === 1 ? '1 treatment' : `${n} treatments`),
   treatmentsOf: (rung: string) => `Treatments at ${rung}`,
   key: { open: 'open, meets leaf', lost: 'open, misses leaf', shut: 'shut' },
 
