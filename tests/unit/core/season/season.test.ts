@@ -77,7 +77,7 @@ describe('the label', () => {
     expect(adapted).toBeLessThan(fixed!);
     expect(s.rungs[0]!.doses[0]!.fixedAboveLabel).toBe(false);
   });
-  it.each<[string, Parts['label']]>([
+  it.each<[string, NonNullable<Parts['label']>]>([
     ['must follow the canopy', { adaptation: 'required' }],
     ['counts leaf wall', { basis: 'per-leaf-wall', rate: 1 }]
   ])('%s: the large rung’s dose on the small one is above it, and is named so', (_, l) => {
