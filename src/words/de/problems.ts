@@ -146,7 +146,7 @@ const printable = (key: string): string =>
   (key.length > 60 ? key.slice(0, 59) + '…' : key).replace(/\p{C}/gu, (c) => '\\u' + (c.codePointAt(0) ?? 0).toString(16).padStart(4, '0'));
 
 /** Wo etwas in einer Tabelle steht. */
-const placeInTable = (line: number, counted?: 'rows'): string => (line === 0 ? 'Die Datei' : `${counted ? 'Datensatz' : 'Zeile'} ${line}`);
+export const placeInTable = (line: number, counted?: 'rows'): string => (line === 0 ? 'Die Datei' : `${counted ? 'Datensatz' : 'Zeile'} ${line}`);
 
 /** Eine Schwierigkeit in ein, zwei Sätzen: die Stelle, was dasteht, was zulässig ist, Abhilfe. */
 export const problemSentence = ({ code, path, line, counted, column, value, parameters }: ToldProblem): string => {

@@ -46,6 +46,12 @@ export const surveyScreen: Translated<typeof EN> = {
   narrows: { height: 'Höhe', width: 'Breite', rowSpacing: 'Reihenabstand' },
   shares: (parts) => `Woher die Streuung des Baumreihenvolumens kommt: ${parts}.`,
   correlation: (r) => `Korrelation von Höhe und Breite ${r}.`,
+  groupSizes: { row: 'Stehende Bäume in jeder Reihe', variety: 'Stehende Bäume jeder Sorte' },
+  groupSizesNote: 'Mit einer Zahl für jede werden die Mittel der Anlage nach dem gewichtet, was dort steht, nicht danach, wie viele gemessen wurden.',
+  groupTrees: (name) => `Bäume in der Anlage: ${name}`,
+  sizesPartly: 'Noch nicht gewichtet: die Zahl für jede angeben, oder für keine.',
+  weighted: { row: (trees) => `Nach den Bäumen jeder Reihe gewichtet; ${trees} in der Anlage.`, variety: (trees) => `Nach den Bäumen jeder Sorte gewichtet; ${trees} in der Anlage.` },
+  groupOf: (name, trees, block, weight) => `${name} (${trees} von ${block}, ${weight} der Anlage)`,
   group: (name, trees) => `${name} (${trees})`,
 
   list: 'Gemessene Bäume, letzter zuerst',
