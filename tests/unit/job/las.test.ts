@@ -9,6 +9,7 @@ import { refusalSentence } from '#words/index.ts';
 import '#words/spray/join.ts';
 import { startUnpacker } from '../../../src/cli/laser-file.ts';
 import { framePoints, onMap } from '../../support/frame.ts';
+import { laz } from '../../support/laz.ts';
 import { las, type LasOptions, type LasPoint } from '../../support/las.ts';
 
 const sourceOf = (bytes: Uint8Array, name = 'points.las'): Source => ({ name, size: bytes.length, read: (from, to) => Promise.resolve(bytes.subarray(from, to)) });
@@ -77,6 +78,38 @@ describe('a file that cannot be is refused by name', () => {
         else expect(r.refused?.code ?? r.problems[0]?.code).toBeTruthy();
       }),
       { numRuns: 300 }
+    );
+  });
+});
+
+describe('LAZ', () => {
+  const all = framePoints();
+  it.each([1, 700, 50_000])('in chunks of %i gives the points that LAS gives', async (chunk) => {
+    const [packed, plain] = [await read(laz(all, { chunk })), await raw(las(all))];
+    expect(packed).toMatchObject({ ok: true, las: { compressed: true, format: 0, version: '1.2' }, raw: plain });
+  });
+  it('is known by its mark, not by its name', async () => expect(await read(laz(all.slice(0, 50)), 'points.las')).toMatchObject({ ok: true, las: { compressed: true } }));
+  it('thinned as LAS is', async () => {
+    const [packed, plain] = [await raw(laz(all), 1000), await raw(las(all), 1000)];
+    expect(packed).toEqual(plain);
+    expect(plain.x.length).toBeLessThanOrEqual(1000);
+  });
+  it.each([0.05, 0.5, 0.95])('cut off after %f of it is refused by name', async (part) => {
+    const whole = laz(all, { chunk: 700 });
+    expect(await said(whole.subarray(0, Math.floor(whole.length * part)))).toMatch(/^The file tells of 4968 points but ends before that|^The file ends within its header/);
+  });
+  it('without what tells how it is packed, is refused by name', async () => {
+    const whole = laz(all);
+    expect(await said(whole.map((b, i) => (i >= 227 && i < 281 ? 0 : b)))).toContain('of 4968 points the rest cannot be unpacked');
+  });
+  it('whatever single byte is changed, there is an answer', async () => {
+    const whole = laz(all.slice(0, 400), { chunk: 150 });
+    await fc.assert(
+      fc.asyncProperty(fc.nat(whole.length - 1), fc.nat(255), async (at, b) => {
+        const r = await read(Object.assign(whole.slice(), { [at]: b }));
+        if (!r.ok) expect(r.refused?.code).toMatch(/^las-/);
+      }),
+      { numRuns: 25 }
     );
   });
 });
