@@ -4,7 +4,7 @@ import type { RowProblem } from '../csv/header.ts';
 import { startsAsLas, type LasHeader } from './las/header.ts';
 import { readLas } from './las/read.ts';
 import type { StartUnpacker } from './las/unpack.ts';
-import { readPoints } from './points.ts';
+import { MOST_POINTS, readPoints } from './points.ts';
 import { piecesOf, type Source } from './source.ts';
 
 /** What came of a file of laser points, whatever its kind. */
@@ -25,9 +25,11 @@ const LOOK = 4096;
 
 /**
  * Reads a file of laser points by its own mark, whatever it is called: LAS, LAZ, or a table.
+ * Of more than `most` points every second, third … is kept.
  * @param tell hears each line of a table that is refused
+ * @param mostLines of a table; all are held before some are kept
  */
-export async function readLaserFile(source: Source, start: StartUnpacker, most: number, tell: (problem: RowProblem) => void, progress: (done: number) => void = () => {}): Promise<LaserFile> {
+export async function readLaserFile(source: Source, start: StartUnpacker, most: number, tell: (problem: RowProblem) => void, progress: (done: number) => void = () => {}, mostLines = MOST_POINTS): Promise<LaserFile> {
   const no = (why: Refused): LaserFile => ({ ok: false, refused: why, problems: [] });
   if (source.size === 0) return no(refused('las-empty', 'points'));
   const head = await source.read(0, Math.min(source.size, LOOK));
@@ -37,8 +39,10 @@ export async function readLaserFile(source: Source, start: StartUnpacker, most: 
     const read = await readLas(source, start, most, progress);
     return 'kind' in read ? no(read) : { ok: true, raw: read.raw, las: read.header, every: read.every, marked: read.marked, refusedLines: 0 };
   }
-  const table = await readPoints(piecesOf(source, progress), tell, most);
+  const table = await readPoints(piecesOf(source, progress), tell, mostLines);
   if (!table.ok) return { ok: false, refused: null, problems: table.problems };
   const { lateralM, alongM, heightM } = table.points;
-  return { ok: true, raw: { x: lateralM, y: alongM, z: heightM }, las: null, every: 1, marked: 0, refusedLines: table.refused };
+  const every = Math.max(1, Math.ceil(lateralM.length / most));
+  const some = (column: Float64Array): Float64Array => (every === 1 ? column : column.filter((_, i) => i % every === 0));
+  return { ok: true, raw: { x: some(lateralM), y: alongM && some(alongM), z: some(heightM) }, las: null, every, marked: 0, refusedLines: table.refused };
 }

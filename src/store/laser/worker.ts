@@ -11,8 +11,10 @@ import { startUnpacker } from './unpacker.ts';
 /** Reads laser points beside the page's own thread and keeps them: nothing of them leaves the device. */
 const scope = globalThis as unknown as { onmessage: ((event: MessageEvent<Task>) => void) | null; postMessage(message: Message, transfer?: Transferable[]): void };
 
-/** Points that are kept; of more, every second, third … is. Some 24 bytes each, and as many again where they are placed. */
-const MOST_KEPT = 4_000_000;
+/** Points that are kept; of more, every second, third … is: so many are judged anew in some two seconds when a rule changes. */
+const MOST_KEPT = 1_500_000;
+/** Lines of a table. */
+const MOST_LINES = 8_000_000;
 /** Points that are drawn. */
 const MOST_SHOWN = 12_000;
 /** Refused lines that are told one by one. */
@@ -39,7 +41,7 @@ function progress(done: number): void {
 async function opened(file: Blob, name: string): Promise<OpenedPoints | NotOpened> {
   const problems: RowProblem[] = [];
   const tell = (p: RowProblem): void => void (problems.length < TOLD_LINES && problems.push(p));
-  const read = await readLaserFile(sourceOf(file, name), startUnpacker, MOST_KEPT, tell, progress);
+  const read = await readLaserFile(sourceOf(file, name), startUnpacker, MOST_KEPT, tell, progress, MOST_LINES);
   if (!read.ok) return { refused: read.refused, problems: [...problems, ...read.problems].slice(0, TOLD_LINES) };
   const placement = proposedPlacement(read.raw);
   if ('kind' in placement) return { refused: placement, problems };

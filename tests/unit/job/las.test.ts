@@ -115,6 +115,8 @@ describe('LAZ', () => {
 });
 
 it('a table is still a table, whatever it is called', async () => {
+  const many = await read(new TextEncoder().encode('lateral_m,height_m\n' + Array.from({ length: 25 }, (_, i) => `${i},1\n`).join('')), 'points.txt', 10);
+  expect(many.ok && [many.every, [...many.raw.x]]).toEqual([3, [0, 3, 6, 9, 12, 15, 18, 21, 24]]);
   expect(await read(new TextEncoder().encode('lateral_m,height_m\n1,2\n'), 'points.csv')).toMatchObject({ ok: true, las: null, raw: { y: null } });
   expect(await said(new TextEncoder().encode('lateral_m,height_m\n1,2\n'), 'points.las')).toContain('neither LAS nor LAZ');
 });
