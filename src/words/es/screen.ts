@@ -19,7 +19,7 @@ export const screen: Translated<typeof EN> = {
   saveFile: 'Guardar archivo',
   send: 'Compartir o enlazar',
   orchards: 'Plantaciones guardadas aquí',
-  ownRow: 'Su propia fila',
+  ownRow: 'Fila propia',
   demo: 'Demostración',
   demoNote: 'Demostración: una plantación inventada. Nada de lo que aparece aquí es una recomendación.',
   saveFailed: 'No se pudo guardar el documento en este dispositivo: guárdelo como archivo.',

@@ -10,7 +10,7 @@ export const sprayScreen: Translated<typeof EN> = {
 
   ends: 'Dónde termina',
   onTrees: 'En los árboles',
-  lost: 'Perdido de la parcela',
+  lost: 'Perdido fuera de la parcela',
   atLeast: 'margen al menos',
   band: 'margen',
   bandMeans: 'Margen: cada constante recorrida en su intervalo verosímil, nunca más estrecho que ±15 puntos en los árboles y ±10 en lo perdido. Nada de aquí se ha validado.',
@@ -25,7 +25,7 @@ export const sprayScreen: Translated<typeof EN> = {
     dried: 'en el aire, secado'
   },
   allTrees: 'en los árboles',
-  allLost: 'perdido de la parcela',
+  allLost: 'perdido fuera de la parcela',
   sum: 'todo lo pulverizado',
   end: 'termina',
   share: 'parte',
@@ -78,7 +78,7 @@ export const sprayScreen: Translated<typeof EN> = {
     through: 'a través de la fila',
     dried: 'secado en el aire',
     'on-trees': 'en los árboles',
-    lost: 'perdido de la parcela',
+    lost: 'perdido fuera de la parcela',
     volume: 'pulverizado',
     'trees-area': 'de ello en los árboles',
     'lost-area': 'de ello perdido',

@@ -1,0 +1,62 @@
+import type { blockTable as EN } from '../../en/strategies/table.ts';
+import type { Translated } from '../../translation.ts';
+
+/** Labels of the table of blocks. */
+export const blockTable: Translated<typeof EN> = {
+  open: 'Abrir una tabla de copas',
+  drop: 'o suelte aquí un archivo',
+  how: 'CSV o Parquet, una copa por línea: block, row_spacing_m, tree_height_m, canopy_width_m; además, skirt_height_m, filled_fraction, density_gal_per_1000ft3, lad_m2_per_m3; _ft para pies. El archivo permanece en este dispositivo.',
+  sample: 'Inventar 500 copas para mirar',
+  sampleName: 'copas inventadas',
+  another: 'Abrir otra tabla',
+  reading: (name, share) => `Leyendo ${name} … ${share}`,
+  cancel: 'Cancelar',
+  cancelled: 'Detenido. La tabla que estaba abierta se mantiene.',
+  failed: 'El archivo no se pudo leer. Compruebe que es un archivo CSV o Parquet.',
+  empty: (name) => `${name} no contiene ninguna copa que se pueda usar.`,
+  is: (name, count) => `${name}: ${count} copas`,
+  problems: (n) => (n === '1' ? 'no se usó 1 línea' : `no se usaron ${n} líneas`),
+  problemsKept: 'Las líneas buenas se conservan.',
+  moreProblems: (n) => `y ${n} más`,
+  saveProblems: 'Guardar la lista de problemas',
+  problemColumns: { line: 'línea', column: 'columna', said: 'qué está mal, y el remedio' },
+
+  set: 'Columnas',
+  sets: { water: 'agua', index: 'índice de dosis', dose: 'dosis', concentration: 'concentración' },
+  label: 'etiqueta del producto',
+  noLabel: 'ninguna',
+  applied: 'agua pulverizada',
+  needsLabel: 'La dosis necesita una etiqueta de producto: elija una arriba.',
+  needsWater: 'La concentración necesita el agua que se pulveriza: indíquela arriba.',
+  filterName: 'el nombre contiene',
+  filterBy: 'solo donde',
+  filterNone: 'cualquier cifra',
+  filterWay: 'es',
+  filterWays: { least: 'al menos', most: 'como máximo' },
+  filterValue: 'límite',
+  shown: (n, all) => (n === all ? `las ${all} copas` : `${n} de ${all} copas`),
+  none: 'No queda ninguna copa. Cambie lo que se pide arriba.',
+
+  columns: { block: 'Parcela', heightM: 'Altura del árbol', widthM: 'Ancho de copa', rowSpacingM: 'Distancia entre filas', trv: 'Volumen de vegetación', lwa: 'Pared foliar', spread: 'Amplitud de índices' },
+  spreadNote: 'Amplitud de índices: el mayor índice de dosis de una copa menos el menor, entre todas las estrategias. En parte se debe a que los sistemas tienen otras copas de referencia.',
+  mean: 'media',
+  deviation: 'desviación estándar',
+  grid: (name) => `Copas de ${name}. Las flechas, avance y retroceso de página mueven; Intro en un encabezado ordena, en una línea marca su punto.`,
+  leastAgree: (block, low, lowName, high, highName) => `Donde menos coinciden es en ${block}: de ${low} (${lowName}) a ${high} (${highName}).`,
+  goThere: 'Ir ahí',
+  sorting: 'Ordenando …',
+
+  plot: 'Índice de dosis de cada copa',
+  plotOf: 'índice de dosis según',
+  plotAgainst: 'frente a',
+  plotAxes: { trv: 'volumen de vegetación', lwa: 'área de pared foliar', height: 'altura del árbol' },
+  plotTitle: (strategy, axis) => `Índice de dosis según ${strategy} frente a ${axis}`,
+  plotRead: (title) => `${title}: izquierda y derecha van de punto en punto, y la línea de la tabla va con ellos.`,
+  plotCrowded: (n) => `${n} puntos se tapan unos a otros: en su lugar se dibujan líneas de igual aglomeración. Una línea marcada conserva su punto.`,
+  point: (block, x, y) => `${block}: ${y} a ${x}`,
+  noPoint: 'ninguna línea marcada',
+
+  take: 'Para llevar',
+  takeHow: 'Las líneas que se muestran, en su orden, con las columnas elegidas.',
+  files: { csv: 'CSV', json: 'JSON', parquet: 'Parquet', svg: 'Gráfico, SVG', png: 'Gráfico, PNG' }
+};
