@@ -1,0 +1,62 @@
+import type { blockTable as EN } from '../../en/strategies/table.ts';
+import type { Translated } from '../../translation.ts';
+
+/** Beschriftungen der Tabelle von Anlagen. */
+export const blockTable: Translated<typeof EN> = {
+  open: 'Tabelle von Kronen öffnen',
+  drop: 'oder eine Datei hier ablegen',
+  how: 'CSV oder Parquet, eine Krone je Zeile: block, row_spacing_m, tree_height_m, canopy_width_m; außerdem skirt_height_m, filled_fraction, density_gal_per_1000ft3, lad_m2_per_m3; _ft für Fuß. Die Datei bleibt auf diesem Gerät.',
+  sample: '500 Kronen erfinden, um sich umzusehen',
+  sampleName: 'erfundene Kronen',
+  another: 'Andere Tabelle öffnen',
+  reading: (name, share) => `${name} wird gelesen … ${share}`,
+  cancel: 'Abbrechen',
+  cancelled: 'Angehalten. Die Tabelle, die offen war, bleibt.',
+  failed: 'Die Datei konnte nicht gelesen werden. Prüfen, ob sie eine CSV- oder Parquet-Datei ist.',
+  empty: (name) => `${name} enthält keine verwendbare Krone.`,
+  is: (name, count) => `${name}: ${count} ${count === '1' ? 'Krone' : 'Kronen'}`,
+  problems: (n) => (n === '1' ? '1 Zeile wurde nicht verwendet' : `${n} Zeilen wurden nicht verwendet`),
+  problemsKept: 'Die guten Zeilen bleiben.',
+  moreProblems: (n) => `und ${n} weitere`,
+  saveProblems: 'Liste der Schwierigkeiten sichern',
+  problemColumns: { line: 'Zeile', column: 'Spalte', said: 'was falsch ist, und die Abhilfe' },
+
+  set: 'Spalten',
+  sets: { water: 'Wasser', index: 'Dosisindex', dose: 'Dosis', concentration: 'Konzentration' },
+  label: 'Mittel mit Gebrauchsanleitung',
+  noLabel: 'keines',
+  applied: 'Wasser, ausgebracht',
+  needsLabel: 'Die Dosis braucht ein Mittel mit Gebrauchsanleitung: oben eines wählen.',
+  needsWater: 'Die Konzentration braucht das ausgebrachte Wasser: oben eingeben.',
+  filterName: 'Name der Anlage enthält',
+  filterBy: 'nur wo',
+  filterNone: 'beliebiger Wert',
+  filterWay: 'ist',
+  filterWays: { least: 'mindestens', most: 'höchstens' },
+  filterValue: 'Grenze',
+  shown: (n, all) => (n === all ? `alle ${all} Kronen` : `${n} von ${all} Kronen`),
+  none: 'Keine Krone bleibt übrig. Oben ändern, was verlangt ist.',
+
+  columns: { block: 'Anlage', heightM: 'Baumhöhe', widthM: 'Kronenbreite', rowSpacingM: 'Reihenabstand', trv: 'Baumreihenvolumen', lwa: 'Laubwandfläche', spread: 'Spannweite der Indizes' },
+  spreadNote: 'Spannweite der Indizes: der höchste Dosisindex einer Krone minus ihr kleinster, über alle Strategien. Ein Teil davon ist, dass die Strategien andere Bezugskronen haben.',
+  mean: 'Mittel',
+  deviation: 'Standardabweichung',
+  grid: (name) => `Kronen von ${name}. Pfeiltasten, Bild auf und Bild ab bewegen; die Eingabetaste sortiert auf einem Spaltenkopf und markiert auf einer Zeile ihren Punkt.`,
+  leastAgree: (block, low, lowName, high, highName) => `Am wenigsten einig sind sie bei ${block}: von ${low} (${lowName}) bis ${high} (${highName}).`,
+  goThere: 'Dorthin',
+  sorting: 'Es wird sortiert …',
+
+  plot: 'Dosisindex jeder Krone',
+  plotOf: 'Dosisindex nach',
+  plotAgainst: 'über',
+  plotAxes: { trv: 'Baumreihenvolumen', lwa: 'Laubwandfläche', height: 'Baumhöhe' },
+  plotTitle: (strategy, axis) => `Dosisindex nach ${strategy} über ${axis}`,
+  plotRead: (title) => `${title}: Links und rechts gehen von Punkt zu Punkt, und die Zeile der Tabelle geht mit.`,
+  plotCrowded: (n) => `${n} Punkte verdecken einander: Stattdessen sind Linien gleicher Dichte gezeichnet. Eine markierte Zeile hat weiter ihren Punkt.`,
+  point: (block, x, y) => `${block}: ${y} bei ${x}`,
+  noPoint: 'keine Zeile markiert',
+
+  take: 'Mitnehmen',
+  takeHow: 'Die gezeigten Zeilen, in ihrer Reihenfolge, mit den gewählten Spalten.',
+  files: { csv: 'CSV', json: 'JSON', parquet: 'Parquet', svg: 'Zeichnung, SVG', png: 'Zeichnung, PNG' }
+};
