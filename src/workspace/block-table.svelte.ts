@@ -1,9 +1,9 @@
 import * as F from '#core/canopy/formulas.ts';
 import type { Canopies, StrategyColumns } from '#core/dose/table/columns.ts';
 import type { OwnStrategy } from '#core/dose/own/types.ts';
-import { STRATEGIES } from '#core/dose/strategies.ts';
 import type { Unit } from '#core/quantity/units.ts';
 import type { Given } from '#store/strategies/messages.ts';
+import { keptRows, sortRows, summary, type Summary } from './block-rows.ts';
 import { strategiesClient, type Client } from './strategies-client.ts';
 import { turned, type Sorting } from './strategies.svelte.ts';
 import type { Workspace } from './workspace.svelte.ts';
@@ -21,11 +21,6 @@ export interface TableColumn {
   readonly strategy: boolean;
   readonly unit: Unit;
   readonly values: Float64Array;
-}
-/** What a column comes to over the rows that are shown; NaN where there is none. */
-export interface Summary {
-  readonly mean: number;
-  readonly deviation: number;
 }
 export interface FigureFilter {
   readonly by: string;
@@ -192,53 +187,3 @@ function endsOf(columns: ReadonlyMap<string, StrategyColumns>, row: number): { l
   }
   return low && high && { low, high };
 }
-
-/** Rows whose block name holds a text, whatever its case, and whose figure is on the right side of a limit. */
-export function keptRows(canopies: Pick<Canopies, 'count' | 'block'>, text: string, limit: { readonly values: Float64Array; readonly way: 'least' | 'most'; readonly value: number } | null): Uint32Array {
-  const wanted = text.trim().toLowerCase();
-  const rows = new Uint32Array(canopies.count);
-  let n = 0;
-  for (let i = 0; i < canopies.count; i++) {
-    if (wanted !== '' && !canopies.block[i]!.toLowerCase().includes(wanted)) continue;
-    if (limit) {
-      const v = limit.values[i]!;
-      // Written so that NaN fails.
-      if (!(limit.way === 'least' ? v >= limit.value : v <= limit.value)) continue;
-    }
-    rows[n++] = i;
-  }
-  return rows.subarray(0, n);
-}
-
-/** Rows in the order of a column, those without a figure last, equal ones as they were. */
-export function sortRows(rows: Uint32Array, down: boolean, by: Float64Array | readonly string[] | null): Uint32Array {
-  if (!by) return rows;
-  const way = down ? -1 : 1;
-  if (by instanceof Float64Array)
-    return rows.toSorted((a, b) => {
-      const [x, y] = [by[a]!, by[b]!];
-      if (x === x && y === y) return way * (x - y) || a - b;
-      return Number(x !== x) - Number(y !== y) || a - b;
-    });
-  const order = new Intl.Collator(undefined, { numeric: true }).compare;
-  return rows.toSorted((a, b) => way * order(by[a]!, by[b]!) || a - b);
-}
-
-/** Mean and standard deviation (over n − 1) of the rows that have a figure, in one pass (Welford 1962). */
-export function summary(values: Float64Array, rows: Uint32Array): Summary {
-  let n = 0;
-  let mean = 0;
-  let squares = 0;
-  for (const i of rows) {
-    const v = values[i]!;
-    if (Number.isNaN(v)) continue;
-    n++;
-    const away = v - mean;
-    mean += away / n;
-    squares += away * (v - mean);
-  }
-  return { mean: n > 0 ? mean : NaN, deviation: n > 1 ? Math.sqrt(squares / (n - 1)) : NaN };
-}
-
-/** Strategy ids in the order of the strategy table. */
-export const strategyIds = (): readonly string[] => [...STRATEGIES.keys()];

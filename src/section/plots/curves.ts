@@ -50,7 +50,7 @@ const MARGIN = { left: 46, top: 34, bottom: 44 };
 const LEADER = 22;
 const LABEL_GAP = 15;
 /** A plot narrower than this leaves the names to its table and to the reading. */
-const LEAST_PLOT = 150;
+const LEAST_PLOT = 130;
 
 const finite = (c: PlotCurve): PlotPoint[] => c.points.filter((p) => p.y !== null);
 

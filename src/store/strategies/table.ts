@@ -4,6 +4,7 @@ import type { CanopyBatch } from '#job/csv/batch.ts';
 import { QUANTITIES, type Quantity } from '#job/csv/columns.ts';
 import { rowProblem, type RowProblem } from '#job/csv/header.ts';
 import { openCanopyTable } from '#job/csv/table.ts';
+import { looksLikeParquet, openParquetTable } from '#job/parquet/table.ts';
 import type { Asked, Table } from './messages.ts';
 
 /** Canopies of one table; more would not find room in a page. */
@@ -21,6 +22,19 @@ const READING = 0.7;
  */
 export async function* tableSteps(asked: Asked['table']): AsyncGenerator<number, Table> {
   const file = asked.from instanceof Blob ? asked.from : new Blob([asked.from]);
+  const kept = new Kept();
+  const opened = looksLikeParquet(new Uint8Array(await file.slice(0, 4).arrayBuffer())) ? await openParquet(file) : await openCsv(file);
+  if (!opened.ok) kept.tell(opened.problems);
+  else
+    for await (const batch of opened.batches) {
+      if (!kept.take(batch)) break;
+      yield READING * opened.done(kept.count);
+    }
+  yield READING;
+  return kept.table(asked);
+}
+
+async function openCsv(file: Blob) {
   let read = 0;
   async function* pieces(): AsyncGenerator<Uint8Array> {
     for (let at = 0; at < file.size; at += PIECE) {
@@ -28,16 +42,13 @@ export async function* tableSteps(asked: Asked['table']): AsyncGenerator<number,
       read = Math.min(at + PIECE, file.size);
     }
   }
-  const kept = new Kept();
   const table = await openCanopyTable(pieces());
-  if (!table.ok) kept.tell(table.problems);
-  else
-    for await (const batch of table.batches) {
-      if (!kept.take(batch)) break;
-      yield (READING * read) / Math.max(file.size, 1);
-    }
-  yield READING;
-  return kept.table(asked);
+  return table.ok ? { ...table, done: () => read / Math.max(file.size, 1) } : table;
+}
+
+async function openParquet(file: Blob) {
+  const table = await openParquetTable({ byteLength: file.size, slice: (from, to) => file.slice(from, to).arrayBuffer() });
+  return table.ok ? { ...table, done: (rows: number) => Math.min(rows / Math.max(table.rows, 1), 1) } : table;
 }
 
 /** Arrays that may go over to the page without being copied. */
@@ -48,7 +59,7 @@ export const transferred = ({ canopies, line, columns }: Table): ArrayBuffer[] =
 
 /** Batches are used again by the reader: what is kept is copied, into room that grows. */
 class Kept {
-  private count = 0;
+  count = 0;
   private readonly block: string[] = [];
   private lists: Readonly<Record<Quantity | 'line', Float64Array<ArrayBuffer>>> = room(4096);
   private readonly problems: RowProblem[] = [];
