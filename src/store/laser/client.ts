@@ -1,3 +1,5 @@
+// Named here and not in the worker, so that it is among the files that the page keeps for when there is no signal.
+import wasm from 'laz-perf/lib/worker/laz-perf.wasm?url';
 import { moduleWorker } from '../worker.ts';
 import type { Asked, Judged, Message, NotOpened, OpenedPoints, Task } from './messages.ts';
 import code from './worker.ts?worker&url';
@@ -37,7 +39,7 @@ export class LaserClient {
   open(file: Blob, name: string): Promise<OpenedPoints | NotOpened | null> {
     return new Promise((resolve, reject) => {
       this.opening = { resolve, reject };
-      this.port.postMessage({ kind: 'open', file, name });
+      this.port.postMessage({ kind: 'open', file, name, wasm });
     });
   }
 

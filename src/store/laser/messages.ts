@@ -37,8 +37,8 @@ export interface Judged {
   readonly tooFar: number;
 }
 
-/** To the worker: the file once, then how its points are to be judged. To stop it, the worker is ended. */
-export type Task = { readonly kind: 'open'; readonly file: Blob; readonly name: string } | { readonly kind: 'judge'; readonly asked: Asked };
+/** To the worker: the file once, with the place of what unpacks it, then how its points are to be judged. To stop it, the worker is ended. */
+export type Task = { readonly kind: 'open'; readonly file: Blob; readonly name: string; readonly wasm: string } | { readonly kind: 'judge'; readonly asked: Asked };
 
 /** From the worker. */
 export type Message =

@@ -38,10 +38,10 @@ function progress(done: number): void {
   scope.postMessage({ kind: 'progress', done });
 }
 
-async function opened(file: Blob, name: string): Promise<OpenedPoints | NotOpened> {
+async function opened(file: Blob, name: string, wasm: string): Promise<OpenedPoints | NotOpened> {
   const problems: RowProblem[] = [];
   const tell = (p: RowProblem): void => void (problems.length < TOLD_LINES && problems.push(p));
-  const read = await readLaserFile(sourceOf(file, name), startUnpacker, MOST_KEPT, tell, progress, MOST_LINES);
+  const read = await readLaserFile(sourceOf(file, name), () => startUnpacker(wasm), MOST_KEPT, tell, progress, MOST_LINES);
   if (!read.ok) return { refused: read.refused, problems: [...problems, ...read.problems].slice(0, TOLD_LINES) };
   const placement = proposedPlacement(read.raw);
   if ('kind' in placement) return { refused: placement, problems };
@@ -64,7 +64,7 @@ const fail = (error: unknown): void => {
 };
 
 scope.onmessage = ({ data: task }) => {
-  if (task.kind === 'open') void opened(task.file, task.name).then((o) => scope.postMessage({ kind: 'opened', opened: o }), fail);
+  if (task.kind === 'open') void opened(task.file, task.name, task.wasm).then((o) => scope.postMessage({ kind: 'opened', opened: o }), fail);
   else {
     const { points, tooFar } = placedBy(task.asked.placement);
     const { made, state } = sortedPoints(points, task.asked.rules);
