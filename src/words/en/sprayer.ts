@@ -31,26 +31,8 @@ export const DROPLETS: Language['droplets'] = {
   UC: 'ultra coarse'
 };
 
-/** Colours of nozzle tables, by the name that ISO 10625 gives them; another stands as its table prints it. */
-export const COLOURS: Language['colours'] = {
-  purple: 'purple',
-  olive: 'olive',
-  pink: 'pink',
-  orange: 'orange',
-  'light-green': 'light green',
-  green: 'green',
-  yellow: 'yellow',
-  lilac: 'lilac',
-  blue: 'blue',
-  'brown-red': 'brown red',
-  red: 'red',
-  brown: 'brown',
-  grey: 'grey',
-  white: 'white',
-  'light-blue': 'light blue',
-  'yellow-green': 'yellow green',
-  black: 'black'
-};
+/** English names the colours as the tables do; other languages give a word for each of ISO 10625. */
+export const COLOURS: Language['colours'] = {};
 
 /** Air given against air needed, ways to match them, and the judge. */
 export const AIR: Language['air'] = {
