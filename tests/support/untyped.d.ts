@@ -47,3 +47,30 @@ declare module 'pdfjs-dist/legacy/build/pdf.mjs' {
   }
   export function getDocument(source: { readonly data: Uint8Array; readonly verbosity?: number }): { readonly promise: Promise<Pdf> };
 }
+declare module '@citation-js/core' {
+  interface CslName {
+    readonly family?: string;
+    readonly given?: string;
+    readonly literal?: string;
+  }
+  interface CslItem {
+    readonly id: string;
+    readonly type: string;
+    readonly title?: string;
+    readonly author?: readonly CslName[];
+    readonly issued?: { readonly 'date-parts'?: readonly (readonly number[])[] };
+    readonly note?: string;
+    readonly number?: string;
+    readonly DOI?: string;
+    readonly volume?: string;
+    readonly issue?: string;
+    readonly page?: string;
+    readonly 'container-title'?: string;
+  }
+  export class Cite {
+    constructor(data: string);
+    readonly data: readonly CslItem[];
+  }
+}
+declare module '@citation-js/plugin-bibtex';
+declare module '@citation-js/plugin-csl';
