@@ -1,31 +1,26 @@
 import type { Drawn, DrawWish } from '#core/dose/compare/draws.ts';
 import type { OwnStrategy } from '#core/dose/own/types.ts';
-import type { Canopies, StrategyColumns } from '#core/dose/table/columns.ts';
-import type { Label } from '#core/dose/types.ts';
+import type { Canopies, SheetOptions, StrategyColumns } from '#core/dose/table/columns.ts';
 import type { Document } from '#core/setting/document.ts';
 import type { Refused } from '#core/working/answer.ts';
-import type { AssumptionValues } from '#core/working/assumption.ts';
 import type { RowProblem } from '#job/csv/header.ts';
 
 /** What may be asked. */
 export interface Asked {
   readonly draws: { readonly document: Document; readonly blockId: string; readonly rungId: string } & DrawWish;
-  /** A table of canopies: the text or the bytes of a file. */
+  /** A table of canopies: CSV text, or a file's bytes, CSV or Parquet. */
   readonly table: {
     readonly from: string | Uint8Array<ArrayBuffer> | Blob;
-    readonly label?: Label;
-    readonly appliedLPerHa?: number;
     readonly own?: readonly OwnStrategy[];
-    readonly assumptions?: AssumptionValues;
-  };
+  } & SheetOptions;
 }
 
 export interface Table {
   /** As they were read, in the engine's units; those that were refused are not among them. */
   readonly canopies: Canopies;
-  /** Line of the file of each. */
+  /** Line of the file of each; of a Parquet file, its row. */
   readonly line: Float64Array;
-  /** By strategy id, those of the user's own behind the others. */
+  /** By strategy id. */
   readonly columns: ReadonlyMap<string, StrategyColumns>;
   /** What was refused, in the order of the file, as far as it is told one by one. */
   readonly problems: readonly RowProblem[];

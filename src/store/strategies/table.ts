@@ -1,5 +1,5 @@
 import { ownStrategies } from '#core/dose/own/own.ts';
-import { strategyColumns } from '#core/dose/table/columns.ts';
+import { columnSteps } from '#core/dose/table/columns.ts';
 import type { CanopyBatch } from '#job/csv/batch.ts';
 import { QUANTITIES, type Quantity } from '#job/csv/columns.ts';
 import { rowProblem, type RowProblem } from '#job/csv/header.ts';
@@ -31,7 +31,12 @@ export async function* tableSteps(asked: Asked['table']): AsyncGenerator<number,
       yield READING * opened.done(kept.count);
     }
   yield READING;
-  return kept.table(asked);
+  const steps = kept.steps(asked);
+  for (;;) {
+    const { done, value } = steps.next();
+    if (done) return value;
+    yield READING + (1 - READING) * value;
+  }
 }
 
 async function openCsv(file: Blob) {
@@ -86,10 +91,11 @@ class Kept {
     this.problems.push(...problems.slice(0, room));
     this.more += Math.max(problems.length - room, 0);
   }
-  table({ label, appliedLPerHa, own, assumptions }: Asked['table']): Table {
+  /** Works the strategies out, in steps. Yields the share that is done. */
+  *steps({ from: _, own, ...options }: Asked['table']): Generator<number, Table> {
     const list = (name: Quantity | 'line') => this.lists[name].slice(0, this.count);
     const canopies = { count: this.count, block: this.block, ...(Object.fromEntries(QUANTITIES.map((q) => [q, list(q)])) as Record<Quantity, Float64Array<ArrayBuffer>>) };
-    const columns = strategyColumns(canopies, { label, appliedLPerHa, own: ownStrategies(own), assumptions });
+    const columns = yield* columnSteps(canopies, { ...options, own: ownStrategies(own) });
     return { canopies, line: list('line'), columns, problems: this.problems, more: this.more };
   }
 }

@@ -15,14 +15,20 @@ const breath = () =>
     channel.port2.postMessage(null);
   });
 
+/** Often enough for an eye and for a cancel, seldom enough to cost nothing. */
+const TOLD_EVERY_MS = 50;
 /** Questions that are still wanted. */
 const wanted = new Set<number>();
 
 /** Steps until there is an answer, each of them with its progress; null where it is no longer wanted. */
 async function worked<T>(number: number, steps: Generator<number, T> | AsyncGenerator<number, T>): Promise<{ readonly given: T } | null> {
+  let told = performance.now();
   for (;;) {
     const { done, value } = await steps.next();
     if (done) return { given: value };
+    const now = performance.now();
+    if (now - told < TOLD_EVERY_MS) continue;
+    told = now;
     scope.postMessage({ kind: 'progress', number, done: value });
     await breath();
     if (!wanted.has(number)) return null;
