@@ -56,7 +56,7 @@ export const SYMBOLS: Language['symbols'] = {
   'swiss-dilute.V0': 'Wasser für den kleinsten Baum',
   'label-percent-of-water.V0': 'Bezugswasser',
   'water-bounded.V0': 'verlangtes Wasser',
-  V1: 'Wasser bei 1-facher Konzentration',
+  V1: 'Wasser bei einfacher Konzentration',
   Vmin: 'Mindestwasseraufwand der Gebrauchsanleitung',
   Vmax: 'höchster Wasseraufwand der Gebrauchsanleitung',
   V100: 'Brühe je 100 m Reihe',

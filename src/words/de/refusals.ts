@@ -4,7 +4,7 @@ import type { Language } from '../words.ts';
 export const REFUSALS: Language['refusals'] = {
   'input-out-of-range': '{symbol} ist {value}; zulässig ist {range}.',
   'not-a-number': 'Diese Werte ergeben keine endliche Zahl für: {formula}. Auf Ausreißer prüfen.',
-  'no-dilute-water': 'Die Strategie kennt keinen Wasseraufwand bei 1-facher Konzentration, der hier nötig ist. Eine wählen, die ihn kennt.',
+  'no-dilute-water': 'Die Strategie kennt keinen Wasseraufwand bei einfacher Konzentration, der hier nötig ist. Eine wählen, die ihn kennt.',
   'no-reference-water': 'Der Prozentwert der Gebrauchsanleitung braucht sein Bezugswasser. Aus der Gebrauchsanleitung eingeben.',
   'no-nozzle-open': 'Keine Düse ist offen.',
   'no-pressure': 'Kein Druck ergibt diesen Ausstoß mit diesen Düsentabellen.',

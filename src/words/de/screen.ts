@@ -131,7 +131,7 @@ export const screen: Translated<typeof EN> = {
   basis: 'bezogen auf',
   bases: {
     'per-hectare': 'Grundfläche',
-    'per-100-l-dilute': '100 L (100 gal) bei 1-facher Konzentration',
+    'per-100-l-dilute': '100 L (100 gal) bei einfacher Konzentration',
     'per-leaf-wall': '10 000 m² Laubwandfläche',
     'per-crown-height': 'Fläche und Meter (Fuß) Kronenhöhe',
     'per-row-volume': '10 000 m³ Baumreihenvolumen',

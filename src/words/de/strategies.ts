@@ -8,7 +8,7 @@ export const STRATEGIES: Language['strategies'] = {
   'crown-height': { name: 'Kronenhöhe', line: 'Im Verhältnis zur Höhe vom Ansatz bis zur Spitze; Breite und Abstand zählen nicht.', full: 'Volle Dosis: die Bezugskronenhöhe.' },
   'leaf-wall': { name: 'Laubwandfläche', line: 'Im Verhältnis zu den behandelten Laubwänden, Ansatz bis Spitze; die Breite zählt nicht.', full: 'Volle Dosis: beide Laubwände der Bezugskrone.' },
   'row-volume': { name: 'Baumreihenvolumen (TRV)', line: 'Im Verhältnis zum Kronenquader: Ansatz bis Spitze, größte Breite.', full: REFERENCE },
-  'us-row-volume': { name: 'US-Baumreihenvolumen', line: 'Quader vom Boden an, größte Breite, mal Dichte und Saisonfaktor.', full: 'Volle Dosis: die Standardanlage, 400 gal/acre bei 1-facher Konzentration.' },
+  'us-row-volume': { name: 'US-Baumreihenvolumen', line: 'Quader vom Boden an, größte Breite, mal Dichte und Saisonfaktor.', full: 'Volle Dosis: die Standardanlage, 400 gal/acre bei einfacher Konzentration.' },
   'metric-multiplier': { name: 'Metrischer Faktor', line: 'Quader vom Boden an, größte Breite, mal einem Faktor, bei dem 1 dicht ist.', full: 'Volle Dosis: die Standardanlage in dichtem Laub.' },
   'swiss-affine': { name: 'Schweizer Gerade', line: 'Kronenquader, größte Breite; der kleinste Baum behält einen Teil der Dosis.', full: 'Volle Dosis: das Schweizer Bezugsvolumen.' },
   'unit-canopy-row': { name: 'Einheitsreihe', line: 'Reihen von 1 m Höhe, 1 m Breite und 100 m Länge, gezählt vom Ansatz bis zur Spitze mit der größten Breite.', full: REFERENCE },

@@ -12,7 +12,7 @@ export const METHODS: Translated<typeof EN> = {
   label: (name, rate, rules, formulas) => `Die Gebrauchsanleitung von ${name} nennt ${rate}. ${rules}${formulas ? ` Mittel: ${formulas}.` : ''}`,
   bases: {
     'per-hectare': 'je Hektar Grundfläche',
-    'per-100-l-dilute': 'je 100 L bei 1-facher Konzentration',
+    'per-100-l-dilute': 'je 100 L bei einfacher Konzentration',
     'per-leaf-wall': 'je 10 000 m² Laubwandfläche',
     'per-crown-height': 'je Hektar und Meter Kronenhöhe',
     'per-row-volume': 'je 10 000 m³ Baumreihenvolumen',
