@@ -5,7 +5,7 @@ import type { Translated } from '../../translation.ts';
 export const strategiesScreen: Partial<Translated<typeof EN>> = {
   title: 'Estrategias',
   viewsName: 'Qué se compara',
-  views: { block: 'Esta parcela', season: 'Temporada', table: 'Una tabla de parcelas' },
+  views: { block: 'Esta parcela', season: 'Temporada', table: 'Tabla' },
   loading: 'Un momento …',
   failed: 'No se pudo obtener esta parte. Compruebe la conexión y abra de nuevo la sección; no se pierde nada.',
   indexNote: 'Índice de dosis: 1 es la dosis de la etiqueta sobre la copa de referencia de cada estrategia. Las referencias difieren entre sistemas, así que parte de cada diferencia es la referencia.',
