@@ -56,7 +56,7 @@ export const mixText: Translated<typeof EN> = {
     tenfold: (water, residual) => `Enjuague con ${water}: diez veces los ${residual} que se quedan.`,
     tenth: (water) => `Enjuague con ${water}: una décima parte del tanque, porque no se sabe cuánto se queda.`,
     left: (once, thrice) => `Usada de una vez deja el ${once} de la concentración; en tres partes, pulverizando cada una, el ${thrice}.`,
-    out: 'Pulverice el enjuague sobre el cultivo, ralo y en movimiento, según permitan la etiqueta y la ley local; nunca en un solo sitio ni en un desagüe.'
+    out: 'Pulverice el enjuague sobre el cultivo, en capa fina y en movimiento, según permitan la etiqueta y la ley local; nunca en un solo sitio ni en un desagüe.'
   },
   hours: (h, min) => (h === 0 ? `${min} min` : `${h} h ${min.padStart(2, '0')} min`)
 };
