@@ -12,7 +12,7 @@ import { isWork } from '#core/sources/cite.ts';
 import type { Answer, Certainty, Figure, Given } from '#core/working/answer.ts';
 import { METHODS } from '../en/strategies/methods.ts';
 import { formatAmount, formatExact, formatNumber, formatShare } from '../format.ts';
-import { assumptionWords, fieldWord } from '../naming.ts';
+import { assumptionWords, fieldWord, symbolName } from '../naming.ts';
 import { rowName } from './reasons.ts';
 
 /** What the rows were worked out with, as far as they do not tell it themselves. */
@@ -55,7 +55,7 @@ export function methods(rows: readonly StrategyRow[], { canopy, errors, label, d
   const labelled = label ? labelText(label, all.filter((f) => !isCanopy(f) && !ofStrategies.has(f.formula.id)).map(formulaText)) : null;
 
   const parts = [
-    METHODS.opening(rows.length, measured.map((g) => `${fieldWord(g.path!)} ${formatAmount(g.value, g.unit, 'metric')}, ${METHODS.certainties[g.certainty]}`).join('; ')),
+    METHODS.opening(rows.length, measured.map((g) => `${g.path === 'pattern' ? symbolName('n') : fieldWord(g.path!)} ${g.unit === '1' ? formatExact(g.value, '1') : formatAmount(g.value, g.unit, 'metric')}, ${METHODS.certainties[g.certainty]}`).join('; ')),
     ...(canopyFigures.length > 0 ? [METHODS.canopy(canopyFigures.map(formulaText).join(', '))] : []),
     strategies.join(' '),
     ...(labelled ? [labelled] : []),
@@ -73,8 +73,8 @@ const citing = (cited: Set<SourceId>) => (sources: readonly SourceId[], certaint
   return (said.length > 0 ? ` (${said.join(', ')})` : '') + (works.length > 0 ? ` [${works.map((id) => `@${id}`).join('; ')}]` : '');
 };
 
-/** The canopy's own numbers; a label's and a pass's are told elsewhere. */
-const isMeasurement = (path: string | undefined): boolean => path === 'rowSpacingM' || (path?.startsWith('canopy.') ?? false);
+/** The canopy's own numbers and the faces treated; a label's are told elsewhere. */
+const isMeasurement = (path: string | undefined): boolean => path === 'rowSpacingM' || path === 'pattern' || (path?.startsWith('canopy.') ?? false);
 
 const unitOf = (g: Given): string => {
   const shown = formatAmount(g.value, g.unit, 'metric');

@@ -24,7 +24,7 @@ export const METHODS = {
     byItself: 'The label’s own basis follows the canopy.'
   },
   floor: (share: string): string => ` It was not lowered under ${share} of the label dose, a floor of our own.`,
-  most: (amount: string): string => ` It was capped at the label’s maximum of ${amount} per hectare.`,
+  most: (amount: string): string => ` It is never above the label’s maximum of ${amount} per hectare.`,
   analytic: (errors: string, coverage: string, cited: string): string =>
     `Intervals are 95 %, by first-order propagation of the standard errors (${errors})${cited}, half an interval being ${coverage} standard errors. They hold nothing else: neither the constants nor the choice of strategy.`,
   student: (nu: number): string => `Student’s t with ${nu} degrees of freedom`,
