@@ -3,6 +3,9 @@ import { once } from 'node:events';
 import { chromium, type Browser, type Page } from 'playwright';
 import { browserPath, LAUNCH_ARGS } from '../tools/browser.mjs';
 
+/** A page behind others counts time in whole seconds: what is tried here is the page that is looked at. */
+const AWAKE = ['--disable-background-timer-throttling', '--disable-renderer-backgrounding', '--disable-backgrounding-occluded-windows'];
+
 /** A browser of our own on a profile that stays, so that it can be killed as a flat battery would. */
 export class Mortal {
   private constructor(
@@ -12,7 +15,7 @@ export class Mortal {
   ) {}
 
   static async launch(profile: string): Promise<Mortal> {
-    const child = spawn(browserPath() ?? chromium.executablePath(), [...LAUNCH_ARGS, '--headless=new', '--disable-gpu', '--window-size=1440,940', '--remote-debugging-port=0', `--user-data-dir=${profile}`, 'about:blank'], {
+    const child = spawn(browserPath() ?? chromium.executablePath(), [...LAUNCH_ARGS, '--headless=new', '--disable-gpu', ...AWAKE, '--window-size=1440,940', '--remote-debugging-port=0', `--user-data-dir=${profile}`, 'about:blank'], {
       detached: true,
       stdio: ['ignore', 'ignore', 'pipe']
     });
@@ -30,6 +33,7 @@ export class Mortal {
     const page = context.pages()[0] ?? (await context.newPage());
     // The loader of TypeScript wraps functions in a helper that a page does not have.
     await page.addInitScript('globalThis.__name ??= (f) => f');
+    await page.bringToFront();
     return new Mortal(child, browser, page);
   }
 

@@ -1,3 +1,4 @@
+import { untrack } from 'svelte';
 import type { Document } from '#core/setting/document.ts';
 import type { Reading } from '#job/read.ts';
 import { refusedFor, type Orchard, type Refused, type SavedSetting } from '#store/keep/database.ts';
@@ -106,7 +107,8 @@ export class Keeping {
     };
     $effect.root(() => {
       $effect(() => {
-        if (this.workspace.document !== this.stands) this.changed();
+        // What comes of a save is no edit.
+        if (this.workspace.document !== this.stands) untrack(() => this.changed());
       });
     });
   }
