@@ -21,12 +21,12 @@ export const editBlock = (doc: Document, blockId: string, edit: (block: Block) =
 export const editRung = (doc: Document, blockId: string, rungId: string, edit: (rung: Rung) => Rung): Document =>
   editBlock(doc, blockId, (b) => ({ ...b, rungs: b.rungs.map((r) => (r.id === rungId ? edit(r) : r)) }));
 
-/** What is measured in a row: one of these, and the canopy is no longer a proposal. */
-const MEASURED: readonly (keyof Canopy)[] = ['heightM', 'widthM', 'skirtM', 'profile', 'ladM2PerM3', 'tallestTenthM', 'errors'];
+/** What is measured in a row, by the end of its name (heights and widths, leaf area density, profile): one of these, and the canopy is no longer a proposal. */
+const MEASURED = /M3?$|le$/;
 
 export const patchCanopy = (rung: Rung, patch: Patch<Canopy>): Rung => ({
   ...rung,
-  canopy: patched(rung.canopy, MEASURED.some((field) => patch[field] !== undefined) ? { ...patch, proposed: undefined } : patch)
+  canopy: patched(rung.canopy, Object.entries(patch).some(([field, v]) => v !== undefined && MEASURED.test(field)) ? { ...patch, proposed: undefined } : patch)
 });
 export const patchSetting = (rung: Rung, patch: Patch<Setting>): Rung => ({ ...rung, setting: patched(rung.setting, patch) });
 

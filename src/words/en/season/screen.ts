@@ -54,6 +54,7 @@ export const seasonScreen = {
   proposal: 'Proposed',
   range: 'Range',
   use: (rung: string) => `Use for ${rung}`,
+  replace: (rung: string) => `Use for ${rung} instead of its measurement`,
   used: (rung: string) => `${rung} now has the proposed canopy. Undo brings the old one back; the first measurement takes its place.`,
   outside: 'This grows beyond what a document can hold. Measure the row.',
   left: 'left to the stage',
