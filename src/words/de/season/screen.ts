@@ -57,6 +57,7 @@ export const seasonScreen: Translated<typeof EN> = {
   proposal: 'Vorschlag',
   range: 'Bereich',
   use: (rung) => `Für ${rung} verwenden`,
+  replace: (rung) => `Für ${rung} anstelle der Messung verwenden`,
   used: (rung) => `${rung} hat jetzt die vorgeschlagene Krone. Rückgängig bringt die alte zurück; die erste Messung tritt an ihre Stelle.`,
   outside: 'Das wächst über das hinaus, was ein Dokument fassen kann. Die Reihe messen.',
   left: 'dem Stadium überlassen',

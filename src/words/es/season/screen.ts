@@ -57,6 +57,7 @@ export const seasonScreen: Translated<typeof EN> = {
   proposal: 'Propuesto',
   range: 'Intervalo',
   use: (rung) => `Usar para ${rung}`,
+  replace: (rung) => `Usar para ${rung} en lugar de lo medido`,
   used: (rung) => `${rung} tiene ahora la copa propuesta. Deshacer recupera la anterior; la primera medida ocupa su lugar.`,
   outside: 'Esto crece más de lo que puede contener un documento. Mida la fila.',
   left: 'según el estado',
