@@ -5,7 +5,17 @@ import { EXIT, Stop, type Streams } from './exit.ts';
 const WHY: Readonly<Record<string, string>> = { ENOENT: cli.why.missing, ENOTDIR: cli.why.missing, EISDIR: cli.why.folder, EACCES: cli.why.denied, EPERM: cli.why.denied };
 
 /** The text of a file, or of standard input for `-`; stops with `unreadable` where it is none, or longer than `most` bytes. */
-export async function readText(file: string, most: number, { stdin }: Streams): Promise<string> {
+export async function readText(file: string, most: number, streams: Streams): Promise<string> {
+  const bytes = await readBytes(file, most, streams);
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch (error) {
+    throw new Stop(EXIT.unreadable, cli.unreadable(file, whyUnreadable(error as Error)));
+  }
+}
+
+/** The bytes of a file, or of standard input for `-`; stops with `unreadable` where there are none, or more than `most`. */
+export async function readBytes(file: string, most: number, { stdin }: Streams): Promise<Buffer> {
   const parts: Uint8Array[] = [];
   let length = 0;
   try {
@@ -14,7 +24,7 @@ export async function readText(file: string, most: number, { stdin }: Streams): 
       if (length > most) throw new Stop(EXIT.unreadable, cli.unreadable(file, cli.why.tooLarge(most)));
       parts.push(part);
     }
-    return new TextDecoder('utf-8', { fatal: true }).decode(Buffer.concat(parts));
+    return Buffer.concat(parts);
   } catch (error) {
     if (error instanceof Stop) throw error;
     throw new Stop(EXIT.unreadable, cli.unreadable(file, whyUnreadable(error as Error)));

@@ -277,7 +277,7 @@ describe('the command', () => {
     expect(JSON.parse(await readFile(piped, 'utf8')).output.sha256).not.toBe(told.output.sha256);
     // The plain table has one as well.
     await rowtailor(['table', '-', '--manifest', piped], text);
-    expect(JSON.parse(await readFile(piped, 'utf8')).options).toEqual({ intervals: false });
+    expect(JSON.parse(await readFile(piped, 'utf8')).options).toEqual({ strategies: false, intervals: false, spray: false, format: 'csv' });
   });
 
   it('leaves no manifest of a table that is refused as a whole', async () => {
@@ -296,7 +296,6 @@ describe('the command', () => {
     ['a seed that is a word', ['--intervals', '--draws', '100', '--seed', 'lucky'], '--seed is "lucky"'],
     ['a seed too large to be whole', ['--intervals', '--draws', '100', '--seed', '9007199254740992'], '--seed is "9007199254740992"'],
     ['--spray beside it', ['--intervals', '--spray', '--setting', 'demo-data/cherry-wall.json'], '--intervals does not go with --spray'],
-    ['--manifest with --spray', ['--manifest', 'x.json', '--spray', '--setting', 'demo-data/cherry-wall.json'], '--manifest does not go with --spray'],
     ['no column of errors', ['--intervals'], '--intervals needs at least one column of standard errors: height_se_m']
   ])('refuses %s', async (_, args, message) => {
     const { code, out, err } = await rowtailor(['table', '-', ...args], PLAIN);

@@ -107,11 +107,12 @@ describe('columns of the balance', () => {
     const text = 'a,4,3,0.5,1.2,2,1\nwide,4,3,0.5,4,2,1\nbad,4,3,0.5,broad,2,1\nb,4,3,0.5,1.2,2,1\n"mean\u001b[31m",2,3,0.5,2.5,2,1\n';
     const { bytes, problems } = of({ header, line: 2, bytes: bytesOf(text) });
     expect(problems.map((p) => p.line)).toEqual([3, 4, 6]);
-    expect(problems[0]).toMatchObject({ text: expect.stringMatching(/^Line 3, block wide: no balance, its columns are empty\. The canopy is as wide as the rows are apart/) });
+    expect(problems[0]).toMatchObject({ text: expect.stringMatching(/^block wide: no balance, its columns are empty\. The canopy is as wide as the rows are apart/) });
     expect(problems[1]).toMatchObject({ code: 'not-a-number', column: 'canopy_width_m' });
     expect(JSON.stringify(problems[2])).not.toContain('\u001b');
     const lines = Buffer.from(bytes).toString().trimEnd().split('\n');
-    expect(lines.map((l) => l.split(',').length)).toEqual(Array.from({ length: 4 }, () => `${HEADER},${BALANCE_HEADER}`.split(',').length));
+    expect(problems[2]).toMatchObject({ code: 'unfit-characters' });
+    expect(lines.map((l) => l.split(',').length)).toEqual(Array.from({ length: 3 }, () => `${HEADER},${BALANCE_HEADER}`.split(',').length));
     expect(lines[1]).toMatch(/\d,{13}$/);
     expect(lines[2]!.replace(/^b/, 'a')).toBe(lines[0]);
   });
@@ -211,8 +212,8 @@ describe('table --spray', () => {
 
   it.each<[string, readonly string[], string]>([
     ['--spray without a setting', ['--spray'], '--spray needs --setting FILE'],
-    ['a setting without --spray', ['--setting', 'demo-data/lower-bench.json'], '--setting says which setting sprays; it goes with --spray'],
-    ['a rung without --spray', ['--rung', 'full-leaf'], '--rung says which setting sprays'],
+    ['a setting without --spray', ['--setting', 'demo-data/lower-bench.json'], '--setting goes with --spray or --strategies'],
+    ['a rung without --spray', ['--rung', 'full-leaf'], '--rung goes with --spray or --strategies'],
     ['several settings', ['--spray', '--setting', 'demo-data/lower-bench.json', '--block', 'lower-bench'], 'The document has 3 settings; name one with --block and --rung: lower-bench mouse-ear'],
     ['a rung that is not there', ['--spray', '--setting', 'demo-data/lower-bench.json', '--rung', 'harvest'], 'no rung "harvest"'],
     ['both from standard input', ['--spray', '--setting', '-'], 'cannot both come from standard input']

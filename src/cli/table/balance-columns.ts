@@ -2,7 +2,7 @@ import type { Canopy } from '#core/canopy/types.ts';
 import { balance } from '#core/spray/balance.ts';
 import { transport } from '#core/spray/transport.ts';
 import type { Fate, SprayBalance, SprayCase } from '#core/spray/types.ts';
-import { BATCH_ROWS, type CanopyBatch } from '#job/csv/batch.ts';
+import { BATCH_ROWS, type Batch } from '#job/csv/batch.ts';
 import { shortened } from '#job/problem.ts';
 import { sprayCli as words } from '#words/en/spray/cli.ts';
 import { refusalSentence } from '#words/index.ts';
@@ -43,7 +43,7 @@ function rounded(value: number | null): number | null {
 }
 
 /** Canopy `i` of a batch as a document would have it; the outline is the default one, as in the other columns. */
-export const canopyOf = (b: CanopyBatch, i: number): Canopy => ({
+export const canopyOf = (b: Batch, i: number): Canopy => ({
   heightM: b.treeHeightM[i]!,
   skirtM: b.skirtHeightM[i]!,
   widthM: b.canopyWidthM[i]!,
@@ -56,12 +56,13 @@ export function balanceColumns(front: Front): Maker {
   const columns = VALUES.map(() => new Float64Array(BATCH_ROWS));
   return {
     names: BALANCE_NAMES,
+    mayLack: BALANCE_NAMES.map(() => true),
     make(batch) {
       const told: Told[] = [];
       for (let i = 0; i < batch.count; i++) {
         const c = inFrontOf(front, canopyOf(batch, i), batch.rowSpacingM[i]!);
         if ('kind' in c) {
-          told.push({ line: batch.line[i]!, text: words.table.line(batch.line[i]!, shortened(batch.block[i]!), refusalSentence(c, 'metric')) });
+          told.push({ line: batch.line[i]!, text: words.table.line(shortened(batch.block[i]!), refusalSentence(c, 'metric')) });
           for (const column of columns) column[i] = NaN;
           continue;
         }

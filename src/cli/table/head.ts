@@ -14,15 +14,15 @@ export interface Head {
   readonly rows: AsyncIterable<Uint8Array>;
 }
 
-/** Reads the first line that is not blank. What is wrong with it where it is no header; `encoding` where it is no UTF-8 text. */
-export async function readHead(chunks: AsyncIterable<Uint8Array>): Promise<Head | readonly RowProblem[] | 'encoding'> {
+/** Reads the first line that is not blank. What is wrong with it where it is no header; `encoding` where it is no UTF-8 text, `parquet-from-input` where it is a Parquet file. */
+export async function readHead(chunks: AsyncIterable<Uint8Array>): Promise<Head | readonly RowProblem[] | 'encoding' | 'parquet-from-input'> {
   const source = chunks[Symbol.asyncIterator]();
   const head = await headOf(source);
   if (typeof head === 'string' || !('header' in head)) await source.return?.();
   return head;
 }
 
-async function headOf(source: AsyncIterator<Uint8Array>): Promise<Head | readonly RowProblem[] | 'encoding'> {
+async function headOf(source: AsyncIterator<Uint8Array>): Promise<Head | readonly RowProblem[] | 'encoding' | 'parquet-from-input'> {
   let held: Uint8Array = new Uint8Array();
   for (let line = 1; ; ) {
     const end = held.indexOf(NEWLINE);
@@ -33,6 +33,7 @@ async function headOf(source: AsyncIterator<Uint8Array>): Promise<Head | readonl
         continue;
       }
     }
+    if (line === 1 && held.length >= 4 && held[0] === 0x50 && Buffer.from(held.subarray(0, 4)).toString('latin1') === 'PAR1') return 'parquet-from-input';
     const text = new TextDecoder().decode(end < 0 ? held : held.subarray(0, end)).replace(/\r$/, '');
     if (text.length > LONGEST_ROW) return [rowProblem(line, '', '', 'line-too-long', { most: LONGEST_ROW })];
     held = end < 0 ? new Uint8Array() : held.subarray(end + 1);

@@ -3,8 +3,9 @@ import { drawCanopies, roomFor, type Drawn, type Means } from '#core/canopy/draw
 import { slopeStep, standardError } from '#core/canopy/draws/first-order.ts';
 import type { CanopyErrors } from '#core/canopy/types.ts';
 import { coverageFor } from '#core/canopy/uncertainty.ts';
+import { doseRange, fixedDose } from '#core/dose/label-rules.ts';
 import { figuresOf, type Canopies } from '#core/dose/table/columns.ts';
-import { BATCH_ROWS, type CanopyBatch } from '#job/csv/batch.ts';
+import { BATCH_ROWS, type Batch } from '#job/csv/batch.ts';
 import { ERROR_QUANTITIES } from '#job/csv/columns.ts';
 import { shortened } from '#job/problem.ts';
 import { intervalCli as words } from '#words/en/interval-cli.ts';
@@ -29,18 +30,26 @@ export function intervalColumns(wish: IntervalWish, figures: Figures): Maker {
   const names = intervalNames(wish, figures);
   const columns = names.map(() => new Float64Array(BATCH_ROWS));
   const fill = canopyIntervals(wish, figures);
+  const { label } = figures.options;
+  const bounds = label && doseRange(label, fixedDose(label));
   const own = figuresOf(figures.outputs, figures.options);
   const cells = wish.draws ? ANALYTIC.length + DRAWN.length : ANALYTIC.length;
   return {
     names,
+    mayLack: names.map(() => true),
     make(batch) {
       const told: Told[] = [];
       own.take(batch);
       for (let i = 0; i < batch.count; i++) {
-        if (!fill(columns, batch, i)) told.push({ line: batch.line[i]!, text: words.givenUp(batch.line[i]!, shortened(batch.block[i]!)) });
-        // What is refused has no interval.
+        if (!fill(columns, batch, i)) told.push({ line: batch.line[i]!, text: words.givenUp(shortened(batch.block[i]!)) });
         own.columns.forEach((figure, o) => {
-          if (Number.isNaN(figure[i])) for (let c = 0; c < cells; c++) columns[o * cells + c]![i] = NaN;
+          const dosed = bounds && 'says' in figures.outputs[o]! && figures.outputs[o].says === 'dose';
+          for (let c = 0; c < cells; c++) {
+            const end = columns[o * cells + c]!;
+            // What is refused has no interval, and that of a dose ends where the label's rules end it.
+            if (Number.isNaN(figure[i])) end[i] = NaN;
+            else if (dosed) end[i] = Math.min(Math.max(end[i]!, bounds[0]), bounds[1]);
+          }
         });
       }
       return { columns, told };
@@ -49,7 +58,7 @@ export function intervalColumns(wish: IntervalWish, figures: Figures): Maker {
 }
 
 /** Fills the cells of one canopy, whose lists are used again and again. False where its draws were given up. */
-function canopyIntervals({ draws, seed }: IntervalWish, figures: Figures): (columns: readonly Float64Array[], batch: CanopyBatch, i: number) => boolean {
+function canopyIntervals({ draws, seed }: IntervalWish, figures: Figures): (columns: readonly Float64Array[], batch: Batch, i: number) => boolean {
   const sides = canopiesOf(roomFor(1 + 2 * MEASURED.length));
   const { columns: atSides, take, restsOn } = figuresOf(figures.outputs, { ...figures.options, ranges: false });
   const ends = draws ? endsOfDraws(draws, seed, figures) : null;
@@ -103,7 +112,7 @@ interface Ends {
  * Draws a canopy and ranks its figures; null where the draws are given up. Figures that put all canopies in the same order have their ends
  * at the same draws: only one of each kind is worked out for every draw and ranked, the others for the two draws at its ends.
  */
-function endsOfDraws(draws: number, seed: number, { outputs, options }: Figures): (means: Means, errors: CanopyErrors, batch: CanopyBatch, i: number) => Ends | null {
+function endsOfDraws(draws: number, seed: number, { outputs, options }: Figures): (means: Means, errors: CanopyErrors, batch: Batch, i: number) => Ends | null {
   const { leaders, kind } = kindsOf({ outputs, options });
   const drawn = canopiesOf(roomFor(draws));
   const leading = figuresOf(leaders.map((l) => outputs[l]!), options);
@@ -155,11 +164,11 @@ function canopiesOf(measured: Drawn) {
 }
 
 /** What has no error is that of canopy `i`, for all. */
-function asIn(canopies: Canopies, batch: CanopyBatch, i: number): void {
+function asIn(canopies: Canopies, batch: Batch, i: number): void {
   for (const q of ['usDensityGalPer1000Ft3', 'ladM2PerM3', 'filledFraction'] as const) canopies[q].fill(batch[q][i]!);
 }
 
-function errorsAt(batch: CanopyBatch, i: number): CanopyErrors {
+function errorsAt(batch: Batch, i: number): CanopyErrors {
   const errors: Record<string, number> = {};
   for (const q of ERROR_QUANTITIES) {
     const value = batch.errors![q][i]!;

@@ -1,4 +1,4 @@
-import type { CanopyBatch } from '#job/csv/batch.ts';
+import type { Batch } from '#job/csv/batch.ts';
 import type { RowProblem } from '#job/csv/header.ts';
 
 /** What is wrong with a row: a code of the reader, or a sentence of what else has looked at it. */
@@ -15,7 +15,9 @@ export interface Made {
 /** Makes the columns of a table, batch by batch. */
 export interface Maker {
   readonly names: readonly string[];
-  make(batch: CanopyBatch): Made;
+  /** Whether a column may have empty cells. */
+  readonly mayLack: readonly boolean[];
+  make(batch: Batch): Made;
 }
 
 /** The columns of several, one behind the other. */
@@ -23,6 +25,7 @@ export function sideBySide(makers: readonly Maker[]): Maker {
   if (makers.length === 1) return makers[0]!;
   return {
     names: makers.flatMap((m) => m.names),
+    mayLack: makers.flatMap((m) => m.mayLack),
     make(batch) {
       const made = makers.map((m) => m.make(batch));
       return { columns: made.flatMap((m) => m.columns), told: made.flatMap((m) => m.told) };

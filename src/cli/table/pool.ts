@@ -1,6 +1,8 @@
 import { Worker } from 'node:worker_threads';
+import { BATCH_ROWS } from '#job/csv/batch.ts';
 import { PIECE_BYTES } from './cut.ts';
-import { workOff, type Done, type Piece } from './piece.ts';
+import { handedOver, workOff, type Done, type Piece } from './piece.ts';
+import type { Size } from './source.ts';
 import { makerOf, type Wanted } from './wanted.ts';
 
 /** Pieces that a thread may have before it: one in hand, one to go on with. */
@@ -10,17 +12,18 @@ const AHEAD = 2;
 export interface Work {
   readonly wanted: Wanted;
   readonly names: readonly string[];
+  readonly mayLack: readonly boolean[];
   readonly here: (piece: Piece) => Done;
-  /** Bytes of a piece. */
-  readonly pieceBytes: number;
+  readonly size: Size;
 }
 
 /** Small where a canopy takes long: lines come out soon, and all threads have work. */
-const pieceBytes = ({ intervals, spray }: Wanted): number => (spray || intervals?.draws ? 1 << 13 : intervals ? 1 << 16 : PIECE_BYTES);
+const sizeOf = ({ intervals, spray }: Wanted): Size =>
+  spray || intervals?.draws ? { bytes: 1 << 13, rows: 1 << 7 } : intervals ? { bytes: 1 << 16, rows: 1 << 10 } : { bytes: PIECE_BYTES, rows: BATCH_ROWS };
 
 export async function workOf(wanted: Wanted): Promise<Work> {
   const maker = await makerOf(wanted);
-  return { wanted, names: maker.names, here: workOff(maker, wanted.intervals !== null), pieceBytes: pieceBytes(wanted) };
+  return { wanted, names: maker.names, mayLack: maker.mayLack, here: workOff(maker, wanted.form, wanted.intervals !== null), size: sizeOf(wanted) };
 }
 
 /**
@@ -67,7 +70,7 @@ class Hand {
     const done = new Promise<Done>((resolve, reject) => this.asked.push({ resolve, reject }));
     // A failure is told where the result is awaited.
     done.catch(() => undefined);
-    this.worker.postMessage(piece, [piece.bytes.buffer]);
+    this.worker.postMessage(piece, handedOver(piece));
     return done;
   }
   async dismiss(): Promise<void> {

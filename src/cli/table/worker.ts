@@ -1,11 +1,11 @@
 import { parentPort, workerData } from 'node:worker_threads';
-import { workOff, type Piece } from './piece.ts';
+import { handedOver, workOff, type Piece } from './piece.ts';
 import { makerOf, type Wanted } from './wanted.ts';
 
 const wanted = workerData as Wanted;
-const work = workOff(await makerOf(wanted), wanted.intervals !== null);
+const work = workOff(await makerOf(wanted), wanted.form, wanted.intervals !== null);
 
 parentPort?.on('message', (piece: Piece) => {
   const done = work(piece);
-  parentPort?.postMessage(done, [done.bytes.buffer]);
+  parentPort?.postMessage(done, handedOver(done));
 });

@@ -1,5 +1,5 @@
-import { given, refused, type Formula, type Given, type Refused } from '../working/answer.ts';
-import { NOT_NEGATIVE } from '../working/figure.ts';
+import { given, refused, valueOf, type Formula, type Given, type Refused } from '../working/answer.ts';
+import { derive, NOT_NEGATIVE } from '../working/figure.ts';
 import { formula } from '../working/formula.ts';
 import type { Label, LabelBasis } from './types.ts';
 
@@ -120,6 +120,13 @@ export function labelRules(label: Label): LabelRules {
 export function doseRange(label: Label, labelDose: number | undefined): readonly [least: number, most: number] {
   const whole = FIXED_BASES.has(label.basis) ? (labelDose ?? Infinity) : Infinity;
   return [Number.isFinite(whole) ? whole * (label.floor ?? 0) : 0, Math.min(label.maxPerHa ?? Infinity, label.adaptation === 'downward' ? whole : Infinity)];
+}
+
+/** The dose by a basis that leaves the canopy alone; undefined where the basis follows the canopy, or it is refused. */
+export function fixedDose(label: Label): number | undefined {
+  if (!FIXED_BASES.has(label.basis)) return undefined;
+  const dose = byBasis(label);
+  return valueOf('formula' in dose ? derive(dose.formula, dose.inputs as Readonly<Record<string, Given | Refused>>) : dose);
 }
 
 function byBasis(label: Label): Rule | Given {

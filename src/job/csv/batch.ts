@@ -1,6 +1,9 @@
 import { ERROR_QUANTITIES, type ErrorQuantity, type Quantity } from './columns.ts';
 import type { RowProblem } from './header.ts';
 
+/** Rows as columns, `count` of them, each with its line (or row) of the file. */
+export type Batch = Readonly<Pick<CanopyBatch, 'count' | 'block' | 'line' | 'errors' | Quantity>>;
+
 export const BATCH_ROWS = 2048;
 /** Problems after which a batch is handed on though it is not full. */
 export const BATCH_PROBLEMS = 256;

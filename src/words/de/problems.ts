@@ -124,7 +124,7 @@ export const PROBLEM_SENTENCES: Partial<Readonly<Record<keyof typeof EN, Sentenc
   'not-utf8': (_, v) => `ist ${v}, mit Bytes, die kein UTF-8-Text sind; jedes � steht für ein verlorenes Zeichen. Die Datei noch einmal als UTF-8 speichern.`,
   'bad-quotes': (_, v) => `(${v}) hat ein Anführungszeichen, das geöffnet und nicht geschlossen ist, oder Text nach einem schließenden; ein Feld in Anführungszeichen endet am zweiten. Schließen, und ein Anführungszeichen im Feld zweimal schreiben.`,
   'line-too-long': (p) => `ist länger als ${figure(p['most'])} Zeichen, das Höchste, was zulässig ist. Prüfen, ob die Datei eine Tabelle mit Zeilenumbrüchen ist.`,
-  'not-parquet': () => 'ist keine Parquet-Datei: Sie beginnt nicht wie eine. Das Format nennen, --format csv, oder sie noch einmal als Parquet speichern.',
+  'not-parquet': () => 'ist keine Parquet-Datei: Sie beginnt nicht wie eine. Ist sie Text, den Namen auf .csv enden lassen; sonst noch einmal als Parquet speichern.',
   'cut-off': () => 'ist eine Parquet-Datei ohne Ende; sie ist vielleicht abgeschnitten. Noch einmal speichern oder senden.',
   damaged: (p) => `lässt sich nicht lesen${p['rows'] ? `, auch nicht die ${figure(p['rows'])} Zeilen ab dort` : ''}: ${p['why']}. Die Datei ist beschädigt oder auf eine Art geschrieben, die hier nicht bekannt ist; noch einmal schreiben.`,
   'column-type': (p, v) => `ist vom Typ ${v}; nötig sind ${p['wanted'] === 'name' ? 'Text oder ganze Zahlen' : 'Zahlen'}. Die Spalte noch einmal als ${p['wanted'] === 'name' ? 'Text' : 'DOUBLE'} schreiben.`,

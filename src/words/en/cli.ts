@@ -180,7 +180,6 @@ export const cli = {
   noTable: 'Name one CSV file to read, or - for standard input.',
   sameFile: '--out is the file that is read; name another.',
   noSetting: '--spray needs --setting FILE: the document whose machine and setting stand in front of every canopy.',
-  withoutSpray: (option: string) => `${option} says which setting sprays; it goes with --spray.`,
   twoFromInput: 'The table and the setting cannot both come from standard input; name a file for one of them.',
   sameSetting: '--out is the file of the setting; name another.',
   unwritable: (file: string, why: string) => `${file} cannot be written: ${why}`,

@@ -10,6 +10,6 @@ export const intervalCli = {
   notWhole: (option: string, text: string, least: number, most: number) => `${option} is "${text}"; a whole number, ${count(least)} to ${count(most)}, is needed.`,
   notWithSpray: (option: string) => `${option} does not go with --spray; run the table twice.`,
   sameManifest: '--manifest is a file that is read or written already; name another.',
-  givenUp: (line: number, block: string) =>
-    `Line ${line}, block ${block}: a canopy was drawn 100 times and could not be each time (width or row spacing not above 0, skirt below the ground or not below the top); its columns of draws are empty. Check its errors: they are large against the measurements, or there are too few trees.`
+  givenUp: (block: string) =>
+    `block ${block}: a canopy was drawn 100 times and could not be each time (width or row spacing not above 0, skirt below the ground or not below the top); its columns of draws are empty. Check its errors: they are large against the measurements, or there are too few trees.`
 } as const;

@@ -141,7 +141,7 @@ export const PROBLEM_SENTENCES = {
   'unit-unsaid': (_, v) => `: "${v}" does not say in which unit it is; a name that ends in _c or _f is needed. Rename it, as temperature_c or temperature_f.`,
   'moment-again': (_, v) => `is ${v}, which an earlier line has already; each moment is read once. Remove one of the two.`,
   'min-above-max': (p, v) => `is ${v}, above ${p['mostColumn']}, which is ${p['most']}; the lowest is at most the highest. Swap or correct the two.`,
-  'not-parquet': () => 'is no Parquet file: it does not begin as one does. Give its format, --format csv, or save it as Parquet again.',
+  'not-parquet': () => 'is no Parquet file: it does not begin as one does. Where it is text, let its name end in .csv; else save it as Parquet again.',
   'cut-off': () => 'is a Parquet file without its end; it may have been cut off. Save or send it again.',
   damaged: (p) => `cannot be read${p['rows'] ? `, nor the ${figure(p['rows'])} rows from there on` : ''}: ${p['why']}. The file is damaged, or written in a way that is not known here; write it again.`,
   'column-type': (p, v) => `is of type ${v}; ${p['wanted'] === 'name' ? 'text, or whole numbers,' : 'numbers'} are needed. Write the column again as ${p['wanted'] === 'name' ? 'text' : 'DOUBLE'}.`,

@@ -101,6 +101,30 @@ function outputs(): readonly Output[] {
   return [...first, ...rest];
 }
 
+/** Figures of the canopy, then all that every strategy says. */
+export function strategyOutputs(options: { readonly label?: Label | undefined; readonly appliedLPerHa?: unknown; readonly own?: readonly Strategy[] | undefined }): readonly (Output | SaidOutput)[] {
+  const named = new Set<string>();
+  const said = [...STRATEGIES.values(), ...(options.own ?? [])].flatMap((strategy): SaidOutput[] => {
+    // Ids of the user's own may differ in what no name of a column has.
+    let id = strategy.id.replaceAll(/[^A-Za-z0-9]+/g, '_').toLowerCase();
+    while (named.has(id)) id += '_';
+    named.add(id);
+    const says = saysOf(strategy, options);
+    const suffix = { water: 'water_l_per_ha', dilute: 'dilute_l_per_ha', index: 'dose_index', dose: options.label?.unit === 'kg' ? 'dose_kg_per_ha' : 'dose_l_per_ha', concentration: 'concentration_factor' } as const;
+    return (['water', 'dilute', 'index', 'dose', 'concentration'] as const).flatMap((what) => (says.includes(what) ? [{ name: `${id}_${suffix[what]}`, strategy, says: what }] : []));
+  });
+  return [
+    { name: 'trv_ground_m3_per_ha', formula: F.TRV_GROUND },
+    { name: 'trv_crown_m3_per_ha', formula: F.TRV_CROWN },
+    { name: 'trv_outline_m3_per_ha', formula: F.TRV_OUTLINE },
+    { name: 'lwa_m2_per_ha', formula: F.LEAF_WALL },
+    { name: 'row_length_m_per_ha', formula: F.ROW_LENGTH },
+    { name: 'ucr_per_ha', formula: F.CANOPY_ROWS },
+    { name: 'lai', formula: F.LEAF_AREA_INDEX },
+    ...said
+  ];
+}
+
 export const OUTPUTS = outputs();
 export const FIGURE_NAMES = OUTPUTS.map((o) => o.name);
 export const HEADER = ['block', ...FIGURE_NAMES].join(',');

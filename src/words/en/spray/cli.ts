@@ -61,7 +61,7 @@ export const sprayCli = {
   table: {
     whichRung: (rungs: readonly string[]) => `The document has ${rungs.length} settings; name one with --block and --rung: ${rungs.join(', ')}.`,
     refused: (where: string, why: string) => `${where}: nothing can be worked out with this setting. ${why}`,
-    line: (line: number, block: string, why: string) => `Line ${line}, block ${block}: no balance, its columns are empty. ${why}`,
+    line: (block: string, why: string) => `block ${block}: no balance, its columns are empty. ${why}`,
     note: 'The balance ranks canopies and settings. It predicts neither residues nor legal drift, is not validated, and is uncertain by at least ±15 points on the trees; in full leaf that share is 5 to 10 points too high. Bands and limits: rowtailor spray FILE.'
   }
 } as const;
