@@ -1,6 +1,12 @@
+import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { rowtailor } from '../support/command.ts';
+import { framePoints, onMap } from '../support/frame.ts';
+import { las } from '../support/las.ts';
+import { laz } from '../support/laz.ts';
 import { DATA } from '../measured/stations.ts';
 
 const FRAME = fileURLToPath(new URL('lidar-fuji-frame-every-4th.csv', DATA));
@@ -45,5 +51,43 @@ describe('ends', () => {
   it('1 where no canopy can be made, with the remedy', async () => {
     expect(await laser(['-'], 'lateral_m,height_m\n1,2\n')).toMatchObject({ code: 1, out: '', err: 'The row spacing was not given, and no row behind the first is seen beyond a free strip. Give it: --row-spacing 3.5.\n' });
     expect((await laser([FRAME, '--row-spacing', '1.5'])).err).toBe('The row’s face stands 0.96 m from the alley’s middle, at or beyond the row line of rows 1.5 m apart. Check the row spacing.\n');
+  });
+});
+
+describe('LAS and LAZ', () => {
+  let folder = '';
+  const path = (name: string) => join(folder, name);
+  beforeAll(async () => {
+    folder = await mkdtemp(join(tmpdir(), 'rowtailor-'));
+    const map = onMap(framePoints(), 37, [512_345, 4_801_234, 321]);
+    await writeFile(path('frame.laz'), laz(framePoints(), { chunk: 1000 }));
+    await writeFile(path('map.las'), las(map, { offset: [512_000, 4_801_000, 300] }));
+    await writeFile(path('cut.las'), las(map).subarray(0, 5000));
+  });
+  afterAll(() => rm(folder, { recursive: true }));
+
+  it('of the frame make the canopy that the table makes', async () => {
+    const [table, packed, piped] = await Promise.all([laser([FRAME, '--json']), laser([path('frame.laz'), '--json']), rowtailor(['laser', '-', '--json'], laz(framePoints()))]);
+    expect([packed.code, packed.err]).toEqual([0, '']);
+    const { las: header, placement, ...same } = JSON.parse(packed.out);
+    expect(header).toMatchObject({ version: '1.2', format: 0, compressed: true, count: 4968 });
+    const { las: none, placement: asItIs, ...whole } = JSON.parse(table.out);
+    expect([none, placement]).toEqual([null, asItIs]);
+    // Whole steps of a millimetre times 0.001 are not to the last bit what the table says.
+    for (const part of ['canopy', 'leftOut', 'used', 'total', 'gaps'] as const) expect(same[part]).toEqual(whole[part]);
+    expect(JSON.parse(piped.out).canopy).toEqual(whole.canopy);
+  });
+  it('on a map tell where the alley was taken to lie, and take what the user knows better', async () => {
+    const { code, out } = await laser([path('map.las'), '--row-spacing', '3.1', '--bearing', '37', '--origin', '512345,4801234', '--ground-level', '321']);
+    expect(code).toBe(0);
+    expect(out).toMatch(/way of the rows +37° from the y axis/);
+    expect(out).toMatch(/file +LAS 1\.2, point format 0/);
+    expect(out).toMatch(/height +3\.20/);
+    expect(out).toMatch(/box\s+[\d.]+\sm³\/m/);
+  });
+  it('are refused by name where they cannot be', async () => {
+    expect(await laser([path('cut.las')])).toMatchObject({ code: 1, out: '', err: 'The file tells of 4968 points but ends before that. It was cut off: copy it again.\n' });
+    expect(await laser([path('map.las'), '--origin', '512345'])).toMatchObject({ code: 2, err: expect.stringContaining('--origin is "512345"; 2 numbers are needed, as 512345.6,4801234.5.') });
+    expect(await laser([path('map.las'), '--unit', 'yd'])).toMatchObject({ code: 2, err: expect.stringContaining('--unit is "yd"; it must be m or ft.') });
   });
 });

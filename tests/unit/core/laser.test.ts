@@ -141,6 +141,34 @@ describe('gaps along the row', () => {
   });
 });
 
+describe('gaps of the face, and volumes', () => {
+  // A wall with ten points in every cell of 0.1 m × 0.25 m, and every fifth cell of its upper half empty.
+  const pierced = wall(1, 1.2, 0.5, 3, [0, 4], 0.05).filter(([, y, z]) => z < 1.75 || Math.floor(y / 0.1 + 1e-9) % 5 !== 2);
+  const l = made(pierced, { rowSpacingM: 3.5, skirtM: 0.5 });
+  it('are the cells without a point', () => {
+    const [low, high] = [l.bands.slice(0, 4), l.bands.slice(6, 10)];
+    for (const b of low) expect(b.gapFraction).toBe(0);
+    for (const b of high) expect(b.gapFraction).toBeCloseTo(0.2, 9);
+  });
+  it('are not told of few points, of a short stretch, or where nothing tells along the row', () => {
+    expect(made(pierced.filter((_, i) => i % 8 === 0), { rowSpacingM: 3.5, skirtM: 0.5 }).bands.map((b) => b.gapFraction)).toEqual(l.bands.map(() => null));
+    expect(made(wall(1, 1.2, 0.5, 3, [0, 0.7], 0.02), { rowSpacingM: 3.5, skirtM: 0.5 }).bands[0]!.gapFraction).toBeNull();
+    expect(made(pierced, { rowSpacingM: 3.5, skirtM: 0.5 }, false).bands[0]!.gapFraction).toBeNull();
+  });
+  it('box, outline and occupied volume nest', () => {
+    const { boxM3PerM, outlineM3PerM, occupiedM3PerM } = l.volumes;
+    expect(boxM3PerM).toBeCloseTo(2.5 * l.canopy.widthM, 1);
+    expect(outlineM3PerM).toBeCloseTo(boxM3PerM, 1);
+    // Half of the outline has a fifth of its face open.
+    expect(occupiedM3PerM! / outlineM3PerM).toBeCloseTo(0.9, 1);
+    expect(made(pierced, { rowSpacingM: 3.5, skirtM: 0.5 }, false).volumes.occupiedM3PerM).toBeNull();
+  });
+  it('the spacing that the row behind shows stands beside the one given', () => {
+    expect(made([...ALLEY, ...wall(1, 4.6, 1, 2, [0, 8], 0.3), ...wall(-1, 4.8, 1, 2, [0, 8], 0.3)], { rowSpacingM: 3 }).spacingSeenM).toBeCloseTo(3.5, 1);
+    expect(l.spacingSeenM).toBeNull();
+  });
+});
+
 describe('no canopy is made of', () => {
   it('too few points', () => {
     expect(refusal([], { rowSpacingM: 3.5 })).toBe('laser-too-few');
