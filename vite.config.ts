@@ -3,9 +3,9 @@ import { defineConfig, type Plugin } from 'vite';
 
 /** What every station stands on. Cut into many small files, as the bundler would by itself, it compresses worse. */
 const SPINE = [
+  // Comparisons, tables and plain data are asked for later.
   String.raw`core/(quantity|working|sprayer|dose|air|weather|advice|setting)/(?!compare/|own/|table/|(nearest|column|plain|under|days|degree-days)\.)`,
-  // Comparisons, tables and plain data are asked for later, as are:
-  // laser points and surveys of trees are asked for later.
+  // Laser points and surveys of trees are asked for later.
   String.raw`core/canopy/\w+\.ts`,
   String.raw`words/(format|language|fill|names|naming|sentences|options|air)\.ts`,
   String.raw`words/en/(english|findings|refusals|options|sprayer|strategies|differences|formulas|screen|section)\.ts`,
