@@ -1,0 +1,42 @@
+import type { orchardWords as EN } from '../../en/keep/orchards.ts';
+import type { Translated } from '../../translation.ts';
+
+/** The orchards kept on this device. */
+export const orchardWords: Translated<typeof EN> = {
+  title: 'Vergers gardés sur cet appareil',
+  intro: 'Chacun est un document : ses parcelles, machines, étiquettes et enregistrements. Ils restent sur cet appareil et n’en sortent que par un fichier ou un lien que vous faites.',
+  none: 'Aucun pour l’instant. Ce que vous changez est gardé tout seul.',
+  here: 'ouvert ici',
+  saved: (at, size) => `enregistré le ${at}, ${size}`,
+  ahead: 'en avance sur l’horloge de cet appareil',
+  unnamed: 'sans nom',
+  demo: 'Ouvrir la démo',
+  demoNote: 'Un verger inventé pour essayer. Il est gardé dès que vous le changez.',
+  open: 'Ouvrir',
+  openOf: (name) => `Ouvrir ${name}`,
+  rename: 'Renommer',
+  renameOf: (name) => `Renommer ${name}`,
+  nameOf: (name) => `Nouveau nom de ${name}`,
+  setName: 'Donner ce nom',
+  cancel: 'Abandonner',
+  copy: 'Copier',
+  copyOf: (name) => `Copier ${name}`,
+  file: 'Enregistrer comme fichier',
+  fileOf: (name) => `Enregistrer ${name} comme fichier`,
+  remove: 'Supprimer',
+  removeOf: (name) => `Supprimer ${name}`,
+  away: 'Supprimés, pas encore effacés',
+  awayNote: 'Ils restent jusqu’à ce que vous les supprimiez définitivement.',
+  takeBack: 'Reprendre',
+  takeBackOf: (name) => `Reprendre ${name}`,
+  erase: 'Supprimer définitivement',
+  eraseOf: (name) => `Supprimer définitivement ${name}`,
+  eraseAsk: (name) => `Supprimer définitivement ${name}, avec ses enregistrements et ses réglages ? Cela ne peut pas être annulé.`,
+  room: (used, most) => `${used} occupés sur ${most} environ.`,
+  lasting: 'Ce navigateur garde les données jusqu’à ce que vous les effaciez.',
+  notLasting: 'Ce navigateur peut effacer les données de lui-même si la place manque : enregistrez des fichiers de ce qui compte.',
+  askToLast: 'Demander au navigateur de les garder',
+  failed: 'Cela n’a pas pu se faire sur cet appareil. Rien n’a été changé.',
+  leave: 'Les derniers changements ne sont pas gardés sur cet appareil et seraient perdus. Enregistrez-les d’abord comme fichier. Quitter quand même ?',
+  close: 'Fermer'
+};
