@@ -1,8 +1,7 @@
 import { ByteWriter, ParquetWriter } from 'hyparquet-writer';
 import type { SchemaElement } from 'hyparquet';
 import type { Rectangle } from './piece.ts';
-import type { Sink } from './sink.ts';
-import type { Writer } from './writer.ts';
+import type { Sink, Writer } from './sink.ts';
 
 /** Rows of a row group: enough that a database reads them in one sweep, few enough that memory stays flat. */
 export const GROUP_ROWS = 1 << 16;

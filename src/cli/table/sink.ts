@@ -2,11 +2,20 @@ import { once } from 'node:events';
 import { open, type FileHandle } from 'node:fs/promises';
 import { cli } from '#words/en/cli.ts';
 import { EXIT, Stop } from '../exit.ts';
+import type { Done } from './piece.ts';
 
 /** Where lines go. */
 export interface Sink {
   write(part: string | Uint8Array): Promise<void>;
   close(): Promise<void>;
+}
+
+/** Writes a table that is made, piece by piece. */
+export interface Writer {
+  begin(): Promise<void>;
+  add(done: Done): Promise<void>;
+  /** What only the end can tell. */
+  end(): Promise<void>;
 }
 
 /** Standard output; waits while its reader is slower. */

@@ -14,7 +14,7 @@ rowtailor VERB ...
   spray FILE    where the spray goes, for each block and rung of a document, with what that rests on
   laser FILE    a canopy from the points of a laser scanner
   survey FILE   a canopy from the measurements of many trees
-  table FILE    canopy figures and strategies for a CSV table of blocks
+  table FILE    canopy figures and strategies for a table of blocks, CSV or Parquet
   sql           the same table as one SQL statement, for a database
 
 rowtailor VERB --help tells more of one verb.
@@ -97,10 +97,13 @@ Exit codes
   2  wrong usage, or no such block or rung
   3  the file cannot be read, or is no JSON
 `,
-  table: `rowtailor table FILE [--out FILE] [--intervals [--draws N [--seed S]]] [--manifest FILE]
-rowtailor table FILE [--out FILE] --spray --setting FILE [--block ID] [--rung ID]
+  table: `rowtailor table FILE [--out FILE] [--format csv|parquet] [--manifest FILE] [--threads N]
+                [--strategies [--label NAME]] [--intervals [--draws N [--seed S]]]
+                [--spray] [--setting FILE [--block ID] [--rung ID]]
 
-Reads one canopy per line from a CSV file (comma, semicolon or tab; - reads standard input) and writes one line per canopy.
+Reads one canopy per line from a CSV file (comma, semicolon or tab; - reads standard input), or one per row from a Parquet file, and
+writes one line or row per canopy. A file is Parquet by its name, .parquet, or by its first bytes. In it columns of numbers may be of
+any type of number, the name is text or whole numbers, NULL is an empty cell.
 
 Columns read, in any order; a column's suffix is its unit, one of the two where there are two:
   block                                       name of the canopy
@@ -125,16 +128,25 @@ skirt. Columns of the outline (stage-volume, occupied-volume, leaf-area) assume 
 without measured widths does. Dose indices are before any label rule; the label and local law decide.
 
   --out FILE    write there instead of standard output (-); another file than the one that is read
+  --format      csv or parquet: how it is written; by default as the name of --out ends, else csv. Parquet comes in row groups of
+                65536, figures as DOUBLE, an empty cell as NULL
+  --strategies  in the place of the usual columns: figures of the canopy in metric units, then of every strategy its water, its
+                dilute water (to the point of run-off) where it knows one, and its dose index. With --setting also of the user's own
+                strategies in the document, with its assumptions; the dose per hectare by the label, after adaptation, floor and
+                maximum; and the concentration factor, dilute water over the water that the setting applies at each row spacing
+  --label NAME  with --strategies: the product, by its id or name in the document; by default the block's own
   --intervals   add the 95 % interval of every figure, behind the figures: NAME_low and NAME_high by first-order propagation
   --draws N     with --intervals: NAME_mc_low and NAME_mc_high as well, from N drawn canopies (100 to 100000), and draws_redrawn:
                 how many were drawn anew because such a canopy cannot be. A thousand leave an end uncertain by some 4 % of the
                 half interval
   --seed S      with --draws: whole, from 0; default 1. Draws depend on the seed and on the line of the file, on nothing else
-  --manifest FILE  write there what the table was made of and with: hash of the input, versions, options, columns, constants, and
-                the hash of the output. The same manifest means the same bytes
+  --manifest FILE  write there what the table was made of and with: hash of the input and of the document, versions, options,
+                columns, constants, product, and the hash of the output. The same manifest means the same bytes, with however many
+                threads
+  --threads N   at most so many threads, 1 to 64; by default as many as there are processors, up to 4
   --spray       add where the spray goes, behind the other columns
-  --setting FILE  with --spray: a document; its machine and setting stand in front of every canopy, with its nozzle tables,
-                pass pattern, weather and assumptions. - reads standard input
+  --setting FILE  with --spray or --strategies: a document; its machine and setting stand in front of every canopy, with its nozzle
+                tables, pass pattern, weather and assumptions. - reads standard input
   --block ID, --rung ID  with --setting: which one, where the document has several
   -h, --help    this text
 
