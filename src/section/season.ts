@@ -1,9 +1,11 @@
+import { sectionArea } from '#core/canopy/outline.ts';
+import { valueOf } from '#core/working/answer.ts';
 import type { Result } from '#core/setting/result.ts';
 import type { NozzleState } from '#core/sprayer/sprayer.ts';
 import type { Frame } from './frame.ts';
 import { bodyReach, silhouette } from './machine.ts';
 import { group, label, line, mark, px, type Mark, type Scene } from './scene.ts';
-import { trees } from './tree.ts';
+import { LEAVES, MOST_LEAVES, trees } from './tree.ts';
 
 /** Units of the drawing per metre: all sections of a season have the one scale. */
 const SCALE = 100;
@@ -18,9 +20,14 @@ export interface SeasonRoom {
   readonly rowSpacingM: number;
   readonly widthM: number;
   readonly heightM: number;
+  /** Share of the leaves that are drawn: where the fullest rung has more than can be, all have as much fewer, so that they stay to be compared. */
+  readonly stipple: number;
 }
 
+const leafOf = ({ canopy }: Result): number => (valueOf(canopy.figures.LAD) ?? 0) * sectionArea(canopy.outline);
+
 export const seasonRoom = (results: readonly Result[]): SeasonRoom => ({
+  stipple: Math.min(1, MOST_LEAVES / Math.max(LEAVES * Math.max(...results.map(leafOf)), 1)),
   rowSpacingM: Math.max(...results.map((r) => r.block.rowSpacingM)),
   widthM: Math.max(...results.map((r) => Math.max(r.rung.canopy.widthM, ...r.canopy.outline.map((p) => p.widthM)))),
   heightM: Math.max(...results.map((r) => Math.max(r.canopy.aimTopM, r.rung.canopy.heightM, bodyReach(r.machine.outlet).topM, ...r.machine.nozzles.map((n) => n.heightM))))
@@ -47,13 +54,13 @@ export function seasonScene(result: Result, room: SeasonRoom, ticks: readonly He
     z: (m) => groundY - m * SCALE
   };
   const { machine, nozzles } = result.sprayer;
-  const lad = result.canopy.figures.LAD;
+  const lad = (valueOf(result.canopy.figures.LAD) ?? 0) * room.stipple;
   const top = result.canopy.outline.at(-1)?.heightM ?? result.rung.canopy.heightM;
   const marks: Mark[] = [
     ...ticks.filter((t) => t.heightM <= room.heightM).map((t) => line('season-rule', MARGIN.left - 10, frame.z(t.heightM), width - MARGIN.right, frame.z(t.heightM), `rule-${t.heightM}`)),
     ...ticks.filter((t) => t.heightM <= room.heightM).map((t) => label('season-height', MARGIN.left - 16, frame.z(t.heightM) + 11, t.text, { 'text-anchor': 'end' }, `height-${t.heightM}`)),
     line('ground-line', MARGIN.left - 10, groundY, width - MARGIN.right, groundY, 'ground'),
-    ...trees(result.canopy.outline, lad.kind === 'refused' ? 0 : lad.value, top, frame, result.block.rowSpacingM / 2),
+    ...trees(result.canopy.outline, lad, top, frame, result.block.rowSpacingM / 2),
     silhouette(machine.outlet, machine.bodyWidthM, Math.min(...machine.nozzles.map((n) => n.offsetM)), frame),
     ...nozzles.map((n) => nozzle(n, frame))
   ];

@@ -18,8 +18,8 @@ export function outlinePath(outline: readonly WidthAt[], frame: Frame): string {
 }
 
 /** Leaves per m² of section and per m²/m³ of leaf area density. */
-const LEAVES = 105;
-const MOST_LEAVES = 1800;
+export const LEAVES = 105;
+export const MOST_LEAVES = 1800;
 /** Fractional parts of the plastic number's powers: the R₂ sequence covers a square evenly without a random source. */
 const A1 = 0.7548776662466927;
 const A2 = 0.5698402909980532;

@@ -1,5 +1,6 @@
 import { dateOf, neighboursOf, proposeByDegreeDays, proposeByStage, sourcesFor, type Proposal } from '#core/canopy/growth/propose.ts';
 import type { Canopy } from '#core/canopy/types.ts';
+import type { Label } from '#core/dose/types.ts';
 import { SEASON_REGISTRY } from '#core/season/assumptions.ts';
 import { seasonOf, type Season } from '#core/season/season.ts';
 import type { Rung } from '#core/setting/document.ts';
@@ -68,6 +69,10 @@ export class SeasonBench {
   }
   setDate(rungId: string, date: string | undefined): void {
     this.rung(rungId, (r) => patched(r, { date }), null);
+  }
+  /** What the printed label says of a season. */
+  setLabel(labelId: string, patch: { readonly maxPerSeason?: number | undefined } | { readonly maxUses?: number | undefined }, gesture: string): void {
+    this.workspace.edit((d) => ({ ...d, labels: d.labels.map((l) => (l.id === labelId ? patched<Label>(l, patch) : l)) }), gesture);
   }
   setAssumption(id: string, value: number | undefined, gesture: string): void {
     this.workspace.edit((d) => {

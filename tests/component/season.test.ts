@@ -48,6 +48,17 @@ describe('what a season shows', () => {
     expect(row('The season: adapted against one setting', 'Protective fungicide (invented), on a hectare')).toMatch(/– ?– ?–$/);
     expect(text()).toContain('come to 4.50 kg/ha in the season; its label allows 4.00 kg/ha');
   });
+  it('the maximum and the number of uses are entered from the label, and kept with it', async () => {
+    const { screen, workspace, text, reads } = await open();
+    const fields = (name: string) => screen.getByRole('group', { name: 'Protective fungicide (invented)' }).getByRole('spinbutton', { name });
+    await fields('Most in a season by the label').fill('4');
+    await fields('Most treatments by the label').fill('2');
+    expect(workspace.document.labels[0]).toMatchObject({ maxPerSeason: 4, maxUses: 2 });
+    expect(text()).toContain('3 treatments are planned; its label allows 2 in a season.');
+    await fields('Most treatments by the label').fill('');
+    expect(workspace.document.labels[0]).not.toHaveProperty('maxUses');
+    expect(reads()).toBe(true);
+  });
   it('another block shows another season', async () => {
     const { workspace, text } = await open();
     workspace.goTo('upper-shelf');
