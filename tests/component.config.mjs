@@ -8,7 +8,7 @@ const executablePath = browserPath();
 export default defineConfig({
   root: new URL('..', import.meta.url).pathname,
   plugins: [svelte()],
-  optimizeDeps: { include: ['vitest-browser-svelte', 'idb', 'zod/mini', 'd3-array', 'd3-contour', 'd3-scale', 'd3-shape', 'jsep', 'papaparse'] },
+  optimizeDeps: { include: ['vitest-browser-svelte', 'idb', 'zod/mini', 'd3-array', 'd3-contour', 'd3-scale', 'd3-shape', 'hyparquet', 'hyparquet-compressors', 'hyparquet-writer', 'jsep', 'papaparse'] },
   test: {
     name: 'component',
     include: ['tests/component/**/*.test.ts'],

@@ -1,5 +1,5 @@
 import * as F from '#core/canopy/formulas.ts';
-import type { Canopies, StrategyColumns } from '#core/dose/table/columns.ts';
+import type { StrategyColumns } from '#core/dose/table/columns.ts';
 import type { OwnStrategy } from '#core/dose/own/types.ts';
 import type { Unit } from '#core/quantity/units.ts';
 import type { Given } from '#store/strategies/messages.ts';
@@ -33,7 +33,9 @@ export class BlockTable {
   constructor(
     readonly workspace: Workspace,
     private readonly client: Client = strategiesClient()
-  ) {}
+  ) {
+    this.label = workspace.block.label ?? '';
+  }
 
   name = $state('');
   /** Share that is done; null while nothing is read. */
@@ -44,6 +46,7 @@ export class BlockTable {
   private source: { readonly name: string; readonly from: string | Blob } | null = null;
 
   set = $state<ColumnSet>('index');
+  /** Id of the label by which doses are worked out; the block's own at first. */
   label = $state<string>('');
   appliedLPerHa = $state<number | undefined>(undefined);
   sorting = $state.raw<Sorting<string> | null>(null);

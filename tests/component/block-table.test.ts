@@ -61,7 +61,7 @@ describe('a table of canopies', () => {
     await screen.getByLabelText('block name holds').fill('apple');
     await expect.poll(lines).toEqual(['Apple A', 'Apple B', 'Apple D']);
     await screen.getByLabelText('only where').selectOptions('Tree height');
-    await screen.getByLabelText('limit, m').fill('3');
+    await screen.getByLabelText('limit').fill('3');
     await expect.poll(lines).toEqual(['Apple A', 'Apple D']);
     await screen.getByLabelText('is', { exact: true }).selectOptions('at most');
     await expect.poll(lines).toEqual(['Apple B', 'Apple D']);
@@ -89,6 +89,16 @@ describe('a table of canopies', () => {
     await expect.poll(marked).toBe('◉ Apple B');
     await userEvent.keyboard('{ArrowRight}');
     await expect.poll(marked).toBe('◉ Apple D');
+  });
+  it('is still there for whoever comes back from another view', async () => {
+    const { screen, ready, workspace } = await view(FOUR);
+    await ready();
+    await screen.getByLabelText('block name holds').fill('apple');
+    await screen.unmount();
+    const again = await render(TableView, { workspace, system: 'metric' });
+    await expect.element(again.getByText('3 of 4 canopies')).toBeVisible();
+    await again.getByLabelText('block name holds').fill('');
+    await expect.element(again.getByText('all 4 canopies')).toBeVisible();
   });
   it('shows water, dose and concentration, each with what it needs', async () => {
     const { screen, ready, grid } = await view(FOUR);
