@@ -8,7 +8,7 @@ export interface Fault {
 /** Noise of browsers that is no fault of the page: an observer that comes round again in the next frame, a request that the page itself gave up. */
 const NOISE = [/^ResizeObserver loop/, /^Script error\.?$/];
 
-const faultOf = (error: unknown): Fault => {
+export const faultOf = (error: unknown): Fault => {
   if (error instanceof Error) return { message: error.message || error.name, trace: (error.stack ?? '').slice(0, 4000) };
   return { message: String(error).slice(0, 300), trace: '' };
 };

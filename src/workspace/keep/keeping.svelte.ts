@@ -58,7 +58,7 @@ export class Keeping {
   private channel: Tabs | null = null;
   private newId: string;
   /** The document that is kept, or was opened and not changed since. */
-  private stands: Document;
+  private stands = $state.raw<Document>() as Document;
   private saves: readonly SavedSetting[] = [];
   /** Counts the documents that were opened: what comes back late for an earlier one is passed over. */
   private openings = 0;
