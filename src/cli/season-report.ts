@@ -108,11 +108,14 @@ function totals(s: Season, system: UnitSystem): string[] {
   ];
 }
 
+/** Nothing was asked for there, or it is said already. */
+const UNASKED: ReadonlySet<string> = new Set(['growth-no-date', 'growth-no-neighbours', 'growth-evergreen']);
+
 function growth(g: Grown, system: UnitSystem): string[] {
   const shown = (p: Proposal | Refused): string[] => ('kind' in p ? paragraph(words.noSource(g.name, refusalSentence(p, system)), INDENT) : proposal(g.name, p, system));
   return [
     ...(g.stage ? shown(g.stage) : []),
-    ...(g.degreeDays && !('kind' in g.degreeDays && (g.degreeDays.code === 'growth-no-date' || g.degreeDays.code === 'growth-no-neighbours')) ? shown(g.degreeDays) : []),
+    ...(g.degreeDays && !('kind' in g.degreeDays && UNASKED.has(g.degreeDays.code)) ? shown(g.degreeDays) : []),
     ...(g.date === null ? [] : [text.reached(g.name, g.date)])
   ];
 }

@@ -48,7 +48,7 @@ export class SeasonBench {
         rung,
         sources,
         stage: source ? proposeByStage(document, block, rung, source) : null,
-        degreeDays: this.weather && neighboursOf(block, rung) ? proposeByDegreeDays(document, block, rung, this.weather) : null,
+        degreeDays: this.weather && !block.evergreen && neighboursOf(block, rung) ? proposeByDegreeDays(document, block, rung, this.weather) : null,
         date: this.weather && rung.date === undefined ? (dateOf(block, rung, this.weather)?.date ?? null) : null
       };
     });

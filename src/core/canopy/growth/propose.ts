@@ -146,9 +146,10 @@ export function neighboursOf(block: Block, rung: Rung): { readonly before: Rung;
 
 /**
  * The canopy of a rung with a date on the way between two measured ones: as far as degree-days have gone, in lengths and in leaf area, which is
- * published to go with them. Refuses by name where a date, a neighbour or the weather is missing.
+ * published to go with them. Refuses by name an evergreen, and where a date, a neighbour or the weather is missing.
  */
 export function proposeByDegreeDays(document: Document, block: Block, rung: Rung, weather: DegreeDays): Proposal | Refused {
+  if (block.evergreen) return refused('growth-evergreen', 'evergreen');
   if (rung.date === undefined) return refused('growth-no-date', 'date', { rung: rung.name });
   const between = neighboursOf(block, rung);
   if (!between) return refused('growth-no-neighbours', 'date', { rung: rung.name });

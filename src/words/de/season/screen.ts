@@ -12,10 +12,8 @@ export const seasonScreen: Translated<typeof EN> = {
   noStage: 'kein Entwicklungsstadium',
   noDate: 'kein Datum',
   proposed: 'Krone vorgeschlagen, nicht gemessen',
-  measure: 'Messen',
   go: (rung) => `Zu ${rung}`,
   open: (open, all) => `${open} von ${all} Düsen offen`,
-  treatments: 'Behandlungen',
   treated: (n) => (n === 1 ? '1 Behandlung' : `${n} Behandlungen`),
   treatmentsOf: (rung) => `Behandlungen bei ${rung}`,
   key: { open: 'offen, trifft Laub', lost: 'offen, verfehlt Laub', shut: 'geschlossen' },
@@ -28,9 +26,7 @@ export const seasonScreen: Translated<typeof EN> = {
   one: 'Diese Anlage hat eine Stufe. Unten eine weitere hinzufügen, um zu sehen, was sich ändert.',
 
   figures: 'Kennzahlen jeder Stufe',
-  rung: 'Stufe',
   row: { volume: 'Baumreihenvolumen', leaf: 'Blattflächenindex', wanted: 'Wasser, Soll', water: 'Wasser, ausgebracht', open: 'Offene Düsen', airNeeded: 'Luft, nötig', air: 'Luft, vorhanden', speed: 'Geschwindigkeit', pressure: 'Druck', loads: 'Behälterfüllungen' },
-  dose: (product) => product,
 
   totals: 'Die Saison: angepasst gegen eine Einstellung',
   total: 'Summe',
@@ -50,7 +46,6 @@ export const seasonScreen: Translated<typeof EN> = {
   growth: 'Zuwachs zwischen Stufen',
   growthIntro: 'Die Saisonstufen schlagen vor; was gemessen wird, gilt immer. Ein Vorschlag ändert nichts, bis er genommen wird.',
   noProposals: 'Keine Stufe lässt sich aus einer anderen vorschlagen: Jede braucht ein Entwicklungsstadium, und eine Stufe muss gemessen sein.',
-  from: 'Vorgeschlagen aus',
   fromOf: (rung) => `${rung}, vorgeschlagen aus`,
   now: 'Jetzt',
   nowProposed: 'Jetzt (vorgeschlagen)',

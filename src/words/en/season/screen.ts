@@ -9,10 +9,8 @@ export const seasonScreen = {
   noStage: 'no growth stage',
   noDate: 'no date',
   proposed: 'Canopy proposed, not measured',
-  measure: 'Measure',
   go: (rung: string) => `Go to ${rung}`,
   open: (open: number, all: number) => `${open} of ${all} nozzles open`,
-  treatments: 'Treatments',
   treated: (n: number) => (n === 1 ? '1 treatment' : `${n} treatments`),
   treatmentsOf: (rung: string) => `Treatments at ${rung}`,
   key: { open: 'open, meets leaf', lost: 'open, misses leaf', shut: 'shut' },
@@ -25,9 +23,7 @@ export const seasonScreen = {
   one: 'This block has one rung. Add another below to see what changes.',
 
   figures: 'Figures of each rung',
-  rung: 'Rung',
   row: { volume: 'Row volume', leaf: 'Leaf area index', wanted: 'Water wanted', water: 'Water sprayed', open: 'Nozzles open', airNeeded: 'Air needed', air: 'Air given', speed: 'Speed', pressure: 'Pressure', loads: 'Tank fills' },
-  dose: (product: string) => product,
 
   totals: 'The season: adapted against one setting',
   total: 'Total',
@@ -47,7 +43,6 @@ export const seasonScreen = {
   growth: 'Growth between rungs',
   growthIntro: 'The ladder proposes; what you measure always wins. A proposal changes nothing until you take it.',
   noProposals: 'No rung can be proposed from another: each needs a growth stage, and one rung must have been measured.',
-  from: 'Proposed from',
   fromOf: (rung: string) => `${rung}, proposed from`,
   now: 'Now',
   nowProposed: 'Now (proposed)',

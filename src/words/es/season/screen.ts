@@ -12,10 +12,8 @@ export const seasonScreen: Translated<typeof EN> = {
   noStage: 'sin estado fenológico',
   noDate: 'sin fecha',
   proposed: 'Copa propuesta, no medida',
-  measure: 'Medir',
   go: (rung) => `Ir a ${rung}`,
   open: (open, all) => `${open} de ${all} boquillas abiertas`,
-  treatments: 'Tratamientos',
   treated: (n) => (n === 1 ? '1 tratamiento' : `${n} tratamientos`),
   treatmentsOf: (rung) => `Tratamientos en ${rung}`,
   key: { open: 'abierta, alcanza hoja', lost: 'abierta, no alcanza hoja', shut: 'cerrada' },
@@ -28,9 +26,7 @@ export const seasonScreen: Translated<typeof EN> = {
   one: 'Esta parcela tiene una sola etapa. Añada otra abajo para ver qué cambia.',
 
   figures: 'Cifras de cada etapa',
-  rung: 'Etapa',
   row: { volume: 'Volumen de vegetación', leaf: 'Índice de área foliar', wanted: 'Agua deseada', water: 'Agua pulverizada', open: 'Boquillas abiertas', airNeeded: 'Aire necesario', air: 'Aire disponible', speed: 'Velocidad', pressure: 'Presión', loads: 'Llenados del tanque' },
-  dose: (product) => product,
 
   totals: 'La temporada: adaptada frente a un solo ajuste',
   total: 'Total',
@@ -50,7 +46,6 @@ export const seasonScreen: Translated<typeof EN> = {
   growth: 'Crecimiento entre etapas',
   growthIntro: 'Las etapas proponen; lo que usted mide vale siempre más. Una propuesta no cambia nada hasta que usted la toma.',
   noProposals: 'No se puede proponer ninguna etapa a partir de otra: cada una necesita un estado fenológico, y hay que haber medido una etapa.',
-  from: 'Propuesta a partir de',
   fromOf: (rung) => `${rung}, propuesta a partir de`,
   now: 'Ahora',
   nowProposed: 'Ahora (propuesta)',

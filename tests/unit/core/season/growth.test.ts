@@ -158,6 +158,10 @@ describe('by degree-days', () => {
     const { d, block, rung } = ladder(rungs);
     expect(proposeByDegreeDays(d, block, rung(1), weather)).toMatchObject({ kind: 'refused', code });
   });
+  it('an evergreen is refused: what is published is of leaf that comes and goes', () => {
+    const { d, block, rung } = ladder([spring, { date: '2031-05-11' }, summer], { block: { evergreen: true } });
+    expect(proposeByDegreeDays(d, block, rung(1), weather)).toMatchObject({ code: 'growth-evergreen' });
+  });
   it('a way without warmth is no way', () => {
     const cold = new DegreeDays({ ...weather.weather, days: weather.weather.days.map((day) => ({ ...day, temperatures: { meanC: 0 } })) }, given(5, 'degC'));
     const { d, block, rung } = ladder([spring, { date: '2031-05-11' }, summer]);
