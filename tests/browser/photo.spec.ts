@@ -33,6 +33,12 @@ test('a picture gives leaf area density by height, by keys alone; the document k
   // The whole picture is canopy.
   for (const [edge, key] of [['Top of the canopy', 'Home'], ['Lowest foliage', 'End'], ['Left side', 'Home'], ['Right side', 'End']] as const) await panel.getByRole('slider', { name: edge }).press(key);
   await expect(panel.getByRole('slider', { name: 'Right side' })).toHaveAttribute('aria-valuenow', '100');
+  // A drag goes where the pointer goes, and a key brings it back.
+  const left = panel.getByRole('slider', { name: 'Left side' });
+  await app.drag(left, 60, 0);
+  await expect(left).not.toHaveAttribute('aria-valuenow', '0');
+  await left.press('Home');
+  await expect(left).toHaveAttribute('aria-valuenow', '0');
   await panel.getByRole('spinbutton', { name: 'Height of a band' }).fill('3');
   const rows = panel.locator('tbody tr');
   await expect(rows).toHaveCount(1);

@@ -49,7 +49,7 @@ describe('ends', () => {
     expect(JSON.parse(out)).toMatchObject({ total: 2000, refusedLines: 1, gaps: null, spacingFrom: 'given' });
   });
   it('1 where no canopy can be made, with the remedy', async () => {
-    expect(await laser(['-'], 'lateral_m,height_m\n1,2\n')).toMatchObject({ code: 1, out: '', err: 'The row spacing was not given, and no row behind the first is seen beyond a free strip. Give it: --row-spacing 3.5.\n' });
+    expect(await laser(['-'], 'lateral_m,height_m\n1,2\n')).toMatchObject({ code: 1, out: '', err: 'The row spacing was not given, and no row behind the first is seen beyond a free strip. Give it; on the command line, --row-spacing 3.5.\n' });
     expect((await laser([FRAME, '--row-spacing', '1.5'])).err).toBe('The row’s face stands 0.96 m from the alley’s middle, at or beyond the row line of rows 1.5 m apart. Check the row spacing.\n');
   });
 });

@@ -1,6 +1,6 @@
 import { GAL_PER_1000FT3_L_PER_M3 } from '../quantity/constants.ts';
 import type { Assumptions } from '../working/assumption.ts';
-import { given, refused, type Answer, type Given } from '../working/answer.ts';
+import { given, refused, weaker, type Answer, type Given } from '../working/answer.ts';
 import { derive } from '../working/figure.ts';
 import * as F from './formulas.ts';
 import { unfoldedShare } from './growth.ts';
@@ -49,6 +49,8 @@ export interface CanopySite {
   readonly bbch?: number | undefined;
   /** Faces of the row that are treated: 2, or 1 where each row is sprayed from one side alone. */
   readonly faces: number;
+  /** The leaf area density comes from gaps in a photograph and from what was assumed of the leaves. */
+  readonly photographed?: boolean;
 }
 
 /** Everything the engine knows of one canopy. Refuses by name a skirt at or above the top; the rest follows from there. */
@@ -78,7 +80,7 @@ export function canopyState(canopy: Canopy, site: CanopySite, assumptions: Assum
   const A = derive(F.SECTION_AREA, { s, h, W });
   const TRVs = derive(F.TRV_OUTLINE, { A, R, f });
   const LAD: Answer = canopy.ladM2PerM3 !== undefined
-    ? given(canopy.ladM2PerM3, 'm2/m3', sure, { path: at('ladM2PerM3') })
+    ? given(canopy.ladM2PerM3, 'm2/m3', site.photographed ? weaker(sure, 'derived') : sure, { path: at('ladM2PerM3') })
     : derive(F.LEAF_DENSITY_AT_STAGE, {
         LADf: assumptions.take('canopy.full-leaf-density'),
         u: given(site.bbch === undefined ? 1 : unfoldedShare(site.bbch), '1', site.bbch === undefined ? 'assumed' : 'derived', { path: 'bbch', sources: ['forshey-1987'] })

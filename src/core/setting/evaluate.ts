@@ -37,7 +37,7 @@ export function evaluate(document: Document, blockId: string, rungId: string): R
   const pattern = block.pattern ?? { kind: 'every-alley' };
   const spacing = given(block.rowSpacingM, 'm', 'measured', { path: 'rowSpacingM' });
   const pass = passOf(pattern, spacing);
-  const canopy = canopyState(rung.canopy, { rowSpacingM: block.rowSpacingM, bbch: block.evergreen ? undefined : rung.bbch, faces: pass.faces }, assumptions);
+  const canopy = canopyState(rung.canopy, { rowSpacingM: block.rowSpacingM, bbch: block.evergreen ? undefined : rung.bbch, faces: pass.faces, photographed: rung.photo !== undefined }, assumptions);
   const strategies = [...STRATEGIES.values()].map((s) => evaluateStrategy(s, canopy, assumptions));
   const strategy = strategies.find((s) => s.strategy === chosen)!;
   const dosed = label ? product(label, canopy, strategy) : null;

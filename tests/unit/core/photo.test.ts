@@ -10,8 +10,11 @@ import { outlineOf, sectionArea, widthAt } from '#core/canopy/outline.ts';
 import type { Canopy } from '#core/canopy/types.ts';
 import { isRefused, valueOf } from '#core/working/answer.ts';
 import { workingLines } from '#words/working.ts';
+import { evaluate } from '#core/setting/evaluate.ts';
+import { checkDocument } from '#job/read.ts';
 import '../../support/engine.ts';
 import { lehmer } from '../../support/random.ts';
+import { document } from '../../support/sample.ts';
 
 const WHOLE = { left: 0, right: 1, top: 0, bottom: 1 };
 const photo = (...bands: readonly (readonly [widthM: number, pixels: number, gaps: number])[]): CanopyPhoto => ({
@@ -186,4 +189,19 @@ it('whatever the counts, a density is finite and within what a document takes, o
     })
   );
   expect(told).toBeGreaterThan(10);
+});
+
+it('in a document the density then stands as derived, and as measured without the counts', () => {
+  const bare = document({ canopy: { ladM2PerM3: 2.5 } });
+  const counted = { ...bare, blocks: bare.blocks.map((b) => ({ ...b, rungs: b.rungs.map((r) => ({ ...r, photo: photo([1, 1000, 300]) })) })) };
+  const certainty = (d: typeof bare) => {
+    const r = evaluate(d, d.blocks[0]!.id, d.blocks[0]!.rungs[0]!.id);
+    if ('kind' in r) throw new Error(r.code);
+    return (r.canopy.figures.LAD as { certainty?: string }).certainty;
+  };
+  expect([certainty(bare), certainty(counted)]).toEqual(['measured', 'derived']);
+  expect(checkDocument(counted).ok).toBe(true);
+  const wrong = { ...counted, blocks: counted.blocks.map((b) => ({ ...b, rungs: b.rungs.map((r) => ({ ...r, photo: photo([1, 1000, 3000]) })) })) };
+  const read = checkDocument(wrong);
+  expect(read.ok ? [] : read.problems.map((p) => `${p.path} ${p.code}`)).toEqual(['/blocks/0/rungs/0/photo/bands/0/gaps least-above-most']);
 });
