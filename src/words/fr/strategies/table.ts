@@ -1,0 +1,62 @@
+import type { blockTable as EN } from '../../en/strategies/table.ts';
+import type { Translated } from '../../translation.ts';
+
+/** Labels of the table of blocks. */
+export const blockTable: Translated<typeof EN> = {
+  open: 'Ouvrir un tableau de végétations',
+  drop: 'ou déposez un fichier ici',
+  how: 'CSV ou Parquet, une végétation par ligne : block, row_spacing_m, tree_height_m, canopy_width_m ; en plus skirt_height_m, filled_fraction, density_gal_per_1000ft3, lad_m2_per_m3 ; _ft pour des pieds. Le fichier reste sur cet appareil.',
+  sample: 'Inventer 500 végétations pour regarder',
+  sampleName: 'végétations inventées',
+  another: 'Ouvrir un autre tableau',
+  reading: (name, share) => `Lecture de ${name} … ${share}`,
+  cancel: 'Abandonner',
+  cancelled: 'Arrêté. Le tableau qui était ouvert reste.',
+  failed: 'Le fichier n’a pas pu être lu. Vérifiez que c’est un fichier CSV ou Parquet.',
+  empty: (name) => `${name} ne contient aucune végétation utilisable.`,
+  is: (name, count) => `${name} : ${count} végétations`,
+  problems: (n) => (n === '1' ? '1 ligne n’a pas été utilisée' : `${n} lignes n’ont pas été utilisées`),
+  problemsKept: 'Les bonnes lignes sont gardées.',
+  moreProblems: (n) => `et ${n} de plus`,
+  saveProblems: 'Enregistrer la liste des problèmes',
+  problemColumns: { line: 'ligne', column: 'colonne', said: 'ce qui ne va pas, et le remède' },
+
+  set: 'Colonnes',
+  sets: { water: 'eau', index: 'indice de dose', dose: 'dose', concentration: 'concentration' },
+  label: 'étiquette du produit',
+  noLabel: 'aucune',
+  applied: 'eau pulvérisée',
+  needsLabel: 'La dose demande une étiquette de produit : choisissez-en une ci-dessus.',
+  needsWater: 'La concentration demande l’eau pulvérisée : saisissez-la ci-dessus.',
+  filterName: 'le nom de parcelle contient',
+  filterBy: 'seulement là où',
+  filterNone: 'tout chiffre',
+  filterWay: 'est',
+  filterWays: { least: 'au moins', most: 'au plus' },
+  filterValue: 'limite',
+  shown: (n, all) => (n === all ? `les ${all} végétations` : `${n} végétations sur ${all}`),
+  none: 'Il ne reste aucune végétation. Changez ce qui est demandé ci-dessus.',
+
+  columns: { block: 'Parcelle', heightM: 'Hauteur de l’arbre', widthM: 'Largeur de végétation', rowSpacingM: 'Distance entre rangs', trv: 'Volume de végétation', lwa: 'Haie foliaire', spread: 'Écart des indices' },
+  spreadNote: 'Écart des indices : l’indice de dose le plus haut d’une végétation moins le plus bas, sur toutes les stratégies. Une partie vient de ce que les systèmes ont d’autres végétations de référence.',
+  mean: 'moyenne',
+  deviation: 'écart type',
+  grid: (name) => `Végétations de ${name}. Les flèches, page haut et page bas déplacent ; entrée sur un titre trie, sur une ligne marque son point.`,
+  leastAgree: (block, low, lowName, high, highName) => `Elles s’accordent le moins sur ${block} : de ${low} (${lowName}) à ${high} (${highName}).`,
+  goThere: 'Y aller',
+  sorting: 'Tri …',
+
+  plot: 'Indice de dose de chaque végétation',
+  plotOf: 'indice de dose selon',
+  plotAgainst: 'en fonction de',
+  plotAxes: { trv: 'volume de végétation', lwa: 'surface de haie foliaire', height: 'hauteur de l’arbre' },
+  plotTitle: (strategy, axis) => `Indice de dose selon ${strategy} en fonction de : ${axis}`,
+  plotRead: (title) => `${title} : gauche et droite vont de point en point, et la ligne du tableau suit.`,
+  plotCrowded: (n) => `${n} points se cachent l’un l’autre : des lignes d’égale densité de points sont dessinées à la place. Une ligne marquée garde son point.`,
+  point: (block, x, y) => `${block} : ${y} à ${x}`,
+  noPoint: 'aucune ligne marquée',
+
+  take: 'À emporter',
+  takeHow: 'Les lignes affichées, dans leur ordre, avec les colonnes choisies.',
+  files: { csv: 'CSV', json: 'JSON', parquet: 'Parquet', svg: 'Graphique, SVG', png: 'Graphique, PNG' }
+};
