@@ -238,6 +238,22 @@ describe('what stands in the way', () => {
     expect(await a.keeping.flush()).toBe(true);
     expect(a.keeping.state.kind).toBe('kept');
   });
+  it('a store that does not answer is given up after a while, and used once it opens', async () => {
+    const real = indexedDB.open.bind(indexedDB);
+    let answer: (() => void) | null = null;
+    // The request is made, but its success is heard late.
+    vi.spyOn(indexedDB, 'open').mockImplementation((...given) => {
+      const request = real(...given);
+      const listen = request.addEventListener.bind(request);
+      request.addEventListener = (type: string, listener: never) => (type === 'success' ? (answer = () => (listener as unknown as () => void)()) : listen(type, listener));
+      return request;
+    });
+    const a = await page();
+    expect(a.keeping.state.kind).toBe('blocked');
+    answer!();
+    a.workspace.editCanopy({ heightM: 2 });
+    expect(await a.keeping.flush()).toBe(true);
+  }, 20_000);
   it('work that is not kept is left only if the user says so', async () => {
     const a = await page();
     await store.save({ id: 'x', follows: 0, name: 'x', text: JSON.stringify({ ...demo, name: 'x' }), steps: null, settings: [], nowMs: 1 });

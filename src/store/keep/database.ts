@@ -77,6 +77,7 @@ async function upgrade(db: IDBPDatabase<Schema>, from: number, transaction: Upgr
   (db as unknown as IDBPDatabase).deleteObjectStore('open');
 }
 
+const PATIENCE_MS = 5000;
 let opened: Promise<IDBPDatabase<Schema>> | null = null;
 
 /** The one connection of this page. A connection that the browser ends (site data cleared, a newer version) is opened anew when it is next needed. */
@@ -91,10 +92,19 @@ export function database(): Promise<IDBPDatabase<Schema>> {
       },
       terminated: forget
     });
-  return (opened ??= open().catch((error: unknown) => {
+  opened ??= open().catch((error: unknown) => {
     forget();
     throw error;
-  }));
+  });
+  return inTime(opened);
+}
+
+/** Some browsers leave the opening of a store without an answer. It is then refused for this time; should it open later, the next save finds it open. */
+function inTime<T>(promise: Promise<T>): Promise<T> {
+  return new Promise((done, fail) => {
+    const timer = setTimeout(() => fail(new DOMException('the store does not answer', 'TimeoutError')), PATIENCE_MS);
+    promise.then(done, fail).finally(() => clearTimeout(timer));
+  });
 }
 
 /** Ends the connection of this page. */
