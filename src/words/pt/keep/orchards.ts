@@ -1,0 +1,42 @@
+import type { orchardWords as EN } from '../../en/keep/orchards.ts';
+import type { Translated } from '../../translation.ts';
+
+/** The orchards kept on this device. */
+export const orchardWords: Translated<typeof EN> = {
+  title: 'Pomares guardados neste dispositivo',
+  intro: 'Cada um é um documento: as suas parcelas, máquinas, rótulos e registos. Ficam neste dispositivo e só saem dele como um ficheiro ou uma ligação que fizer.',
+  none: 'Ainda nenhum. O que alterar fica guardado por si.',
+  here: 'aberto aqui',
+  saved: (at, size) => `guardado em ${at}, ${size}`,
+  ahead: 'mais tarde do que o relógio deste dispositivo',
+  unnamed: 'sem nome',
+  demo: 'Abrir a demonstração',
+  demoNote: 'Um pomar inventado para experimentar. Fica guardado assim que o alterar.',
+  open: 'Abrir',
+  openOf: (name) => `Abrir ${name}`,
+  rename: 'Mudar o nome',
+  renameOf: (name) => `Mudar o nome de ${name}`,
+  nameOf: (name) => `Novo nome de ${name}`,
+  setName: 'Dar o nome',
+  cancel: 'Cancelar',
+  copy: 'Copiar',
+  copyOf: (name) => `Copiar ${name}`,
+  file: 'Guardar como ficheiro',
+  fileOf: (name) => `Guardar ${name} como ficheiro`,
+  remove: 'Apagar',
+  removeOf: (name) => `Apagar ${name}`,
+  away: 'Apagados, ainda recuperáveis',
+  awayNote: 'Ficam até os apagar definitivamente.',
+  takeBack: 'Recuperar',
+  takeBackOf: (name) => `Recuperar ${name}`,
+  erase: 'Apagar definitivamente',
+  eraseOf: (name) => `Apagar ${name} definitivamente`,
+  eraseAsk: (name) => `Apagar ${name} definitivamente, com os seus registos e regulações guardadas? Não se pode anular.`,
+  room: (used, most) => `${used} usados de cerca de ${most}.`,
+  lasting: 'Este navegador conserva os dados até os limpar.',
+  notLasting: 'Este navegador pode limpar os dados por si quando o espaço faltar: guarde em ficheiros o que importa.',
+  askToLast: 'Pedir ao navegador que os conserve',
+  failed: 'Não foi possível fazer isso neste dispositivo. Nada foi alterado.',
+  leave: 'O que foi alterado por último não está guardado neste dispositivo e perder-se-ia. Guarde-o primeiro como ficheiro. Sair mesmo assim?',
+  close: 'Fechar'
+};
