@@ -60,7 +60,7 @@ test('one block: no barrier in any theme, nothing sticks out, all can be pressed
   test.slow();
   await to(page, 'block');
   expect(await wide(page)).toEqual([]);
-  expect(await small(page, '.strategies', 44)).toEqual([]);
+  expect(await small(page, 'section.strategies', 48)).toEqual([]);
   await page.getByRole('button', { name: 'Working of Swiss straight line' }).click();
   await page.getByRole('button', { name: /^Swiss straight line less US tree-row volume/ }).click();
   await page.getByRole('button', { name: /Write a strategy of your own/ }).click();
@@ -90,7 +90,7 @@ test('a table: ten thousand canopies from a file, sorted, marked, taken along', 
   await expect(page.getByRole('slider', { name: /^Dose index by/ })).toHaveAttribute('aria-valuetext', /^Block 10000: /);
   await cleanInAll(page, 'table of canopies');
   expect(await wide(page)).toEqual([]);
-  expect(await small(page, '.strategies', 44)).toEqual([]);
+  expect(await small(page, 'section.strategies', 48)).toEqual([]);
   await page.getByLabel('block name holds').fill('Block 99');
   await expect(page.getByText(/^111 of 10.000 canopies$/)).toBeVisible();
   const csv = await fileOf(page, 'CSV');
