@@ -48,7 +48,7 @@ export const screen: Translated<typeof EN> = {
   pressure: 'Pressione',
   air: 'Aria',
   of: (n) => `di ${n}`,
-  wanted: 'valore voluto',
+  wanted: 'voluta',
   needed: 'necessaria',
   perTank: (product, tank) => `${product} in un serbatoio da ${tank}`,
   concentrated: (factor) => `concentrato × ${factor}`,
