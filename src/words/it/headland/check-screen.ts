@@ -179,7 +179,7 @@ export const checkScreen: Translated<typeof EN> = {
     by: { catches: 'con le caraffe', standing: 'con rabbocco da fermi', course: 'con rabbocco lungo un tratto' },
     computed: (volume, off) => `La regolazione dice ${volume}: misurato ${off}.`,
     width: (pattern, width, rate, per100) => `Schema delle passate: ${pattern}. Una passata serve ${width}; la regolazione fa ${rate} e ${per100}. Se non si lavora così, nulla di quanto sopra vale.`,
-    remedies: (target) => `Tre modi: ${target}`,
+    remedies: (target) => `Tre modi per raggiungere ${target}`,
     firstReplace: (nozzles) => `Sistemare prima: ${nozzles}. Nessuna pressione e nessuna velocità compensa un ugello difettoso.`,
     shortcutTitle: 'Perché non la pressione in proporzione?',
     shortcut: (ratio, off) => `La portata deve cambiare di × ${ratio}. Cambiare la pressione di × ${ratio} lascerebbe la portata sbagliata di ${off}, perché la portata va con la radice quadrata della pressione: la pressione deve cambiare del quadrato di quel rapporto.`,
