@@ -64,5 +64,5 @@ export const recordScreen: Translated<typeof EN> = {
   taken: (added, passed) => `${added === 1 ? '1 registrazione aggiunta' : `${added} registrazioni aggiunte`}${passed > 0 ? `, ${passed === 1 ? '1 già presente' : `${passed} già presenti`}` : ''}.`,
   refused: 'Dal file non è stato preso nulla:',
   unreadable: 'Impossibile leggere il file.',
-  more: (n) => (n === 1 ? 'e un’altra riga' : `e altre ${n} righe`)
+  more: (n) => (n === 1 ? 'e un altro problema' : `e altri ${n} problemi`)
 };

@@ -1,0 +1,42 @@
+import type { orchardWords as EN } from '../../en/keep/orchards.ts';
+import type { Translated } from '../../translation.ts';
+
+/** The orchards kept on this device. */
+export const orchardWords: Translated<typeof EN> = {
+  title: 'Frutteti salvati su questo dispositivo',
+  intro: 'Ognuno è un documento: i suoi appezzamenti, macchine, etichette e registrazioni. Restano su questo dispositivo e ne escono solo con un file o un link fatti da chi lo usa.',
+  none: 'Ancora nessuno. Ciò che si cambia viene conservato da sé.',
+  here: 'aperto qui',
+  saved: (at, size) => `salvato: ${at}, ${size}`,
+  ahead: 'più avanti dell’orologio di questo dispositivo',
+  unnamed: 'senza nome',
+  demo: 'Apri la demo',
+  demoNote: 'Un frutteto inventato per fare prove. Si conserva appena lo si cambia.',
+  open: 'Apri',
+  openOf: (name) => `Apri ${name}`,
+  rename: 'Rinomina',
+  renameOf: (name) => `Rinomina ${name}`,
+  nameOf: (name) => `Nuovo nome di ${name}`,
+  setName: 'Imposta nome',
+  cancel: 'Annulla',
+  copy: 'Copia',
+  copyOf: (name) => `Copia ${name}`,
+  file: 'Salva come file',
+  fileOf: (name) => `Salva ${name} come file`,
+  remove: 'Elimina',
+  removeOf: (name) => `Elimina ${name}`,
+  away: 'Eliminati, non ancora definitivamente',
+  awayNote: 'Restano finché non si eliminano definitivamente.',
+  takeBack: 'Riprendi',
+  takeBackOf: (name) => `Riprendi ${name}`,
+  erase: 'Elimina definitivamente',
+  eraseOf: (name) => `Elimina ${name} definitivamente`,
+  eraseAsk: (name) => `Eliminare ${name} definitivamente, con registrazioni e regolazioni salvate? Non si può annullare.`,
+  room: (used, most) => `${used} usati di circa ${most}.`,
+  lasting: 'Questo browser conserva i dati finché non si cancellano.',
+  notLasting: 'Questo browser può cancellare i dati da sé quando manca spazio: salvare come file ciò che conta.',
+  askToLast: 'Chiedi al browser di conservarli',
+  failed: 'Non è stato possibile su questo dispositivo. Nulla è stato cambiato.',
+  leave: 'Le ultime modifiche non sono conservate su questo dispositivo e andrebbero perse. Salvarle prima come file. Uscire comunque?',
+  close: 'Chiudi'
+};
