@@ -16,7 +16,7 @@ export const sendWords: Translated<typeof EN> = {
   copied: 'Copiada.',
   copyByHand: 'Copie à mão o texto selecionado.',
   linkName: 'Ligação',
-  characters: (n) => `${n} carateres. Alguns programas de correio cortam ligações com mais de 2 000; envie então o ficheiro.`,
+  characters: (n) => `${n} caracteres. Alguns programas de correio cortam ligações com mais de 2 000; envie então o ficheiro.`,
   close: 'Fechar',
   faults: {
     'other-version': 'Esta ligação foi feita por outra versão deste programa e não pode ser lida aqui. Recarregue a página para ter uma versão mais recente, ou peça um ficheiro.',
