@@ -85,6 +85,8 @@ test('a dialog keeps the focus inside, leaves by Escape, and gives the focus bac
   await app.button('Your own row').focus();
   await page.keyboard.press('Enter');
   const dialog = page.getByRole('dialog');
+  // It is fetched when it is first asked for.
+  await expect(dialog).toBeVisible();
   for (let i = 0; i < 14; i++) {
     await page.keyboard.press('Tab');
     const outside = await dialog.evaluate((d) => document.activeElement !== document.body && !d.contains(document.activeElement));
