@@ -1,4 +1,3 @@
-import { once } from 'node:events';
 import { open, type FileHandle } from 'node:fs/promises';
 import { cli } from '#words/en/cli.ts';
 import { EXIT, Stop } from '../exit.ts';
@@ -18,10 +17,11 @@ export interface Writer {
   end(): Promise<void>;
 }
 
-/** Standard output; waits while its reader is slower. */
+/** Standard output; waits for its reader. */
 export const standardOutput: Sink = {
   async write(part) {
-    if (part.length > 0 && !process.stdout.write(part)) await once(process.stdout, 'drain');
+    // Only what has been handed on may be written over by its owner. What fails is told where the stream is listened to.
+    if (part.length > 0) await new Promise<void>((done) => process.stdout.write(part, () => done()));
   },
   async close() {}
 };

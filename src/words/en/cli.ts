@@ -129,7 +129,7 @@ without measured widths does. Dose indices are before any label rule; the label 
 
   --out FILE    write there instead of standard output (-); another file than the one that is read
   --format      csv or parquet: how it is written; by default as the name of --out ends, else csv. Parquet comes in row groups of
-                65536, figures as DOUBLE, an empty cell as NULL
+                32768, figures as DOUBLE, an empty cell as NULL
   --strategies  in the place of the usual columns: figures of the canopy in metric units, then of every strategy its water, its
                 dilute water (to the point of run-off) where it knows one, and its dose index. With --setting also of the user's own
                 strategies in the document, with its assumptions; the dose per hectare by the label, after adaptation, floor and
