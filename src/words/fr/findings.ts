@@ -10,7 +10,7 @@ export const FINDINGS: Language['findings'] = {
   'looks-like-feet': '{height} de haut dans des rangs distants de {spacing} : étaient-ce des pieds ?',
   'profile-differs': 'La plus grande largeur mesurée est de {widest}, la largeur de végétation de {width}. Vérifiez laquelle vaut.',
   'gaps-likely': 'Des arbres distants de {spacing} et larges de {width} laissent des vides. Saisissez la part occupée du rang.',
-  'measure-this-next': 'Mesurez d’abord {measurement} plus précisément : {share} de l’incertitude sur l’eau en vient.',
+  'measure-this-next': 'À mesurer d’abord plus précisément : {measurement}. {share} de l’incertitude sur l’eau en vient.',
 
   'no-nozzle-open': 'Aucune buse n’est ouverte, rien n’est donc pulvérisé. Ouvrez celles qui font face au feuillage.',
   'nozzle-in-canopy': '{nozzles} {nozzles#se trouve|se trouvent} dans la végétation : la machine ne passe pas. Vérifiez la distance entre rangs et la largeur.',

@@ -130,7 +130,7 @@ export const PROBLEM_SENTENCES = {
   'unit-unsaid': (_, v) => `: « ${v} » ne dit pas dans quelle unité elle est ; il faut un nom qui finit par _c ou _f. Renommez-la, comme temperature_c ou temperature_f.`,
   'moment-again': (_, v) => `vaut ${v}, qu’une ligne précédente a déjà ; chaque moment est lu une fois. Retirez l’une des deux.`,
   'min-above-max': (p, v) => `vaut ${v}, plus que ${p['mostColumn']}, qui vaut ${p['most']} ; la plus basse est au plus la plus haute. Échangez ou corrigez les deux.`,
-  'not-parquet': () => 'n’est pas un fichier Parquet : il n’en a pas le début. Donnez son format, --format csv, ou enregistrez-le de nouveau en Parquet.',
+  'not-parquet': () => 'n’est pas un fichier Parquet : il n’en a pas le début. Si c’est du texte, faites finir son nom par .csv ; sinon enregistrez-le de nouveau en Parquet.',
   'cut-off': () => 'est un fichier Parquet sans sa fin ; il a pu être coupé. Enregistrez-le ou envoyez-le de nouveau.',
   damaged: (p) => `ne peut pas être lu${p['rows'] ? `, ni les ${figure(p['rows'])} lignes à partir de là` : ''} : ${p['why']}. Le fichier est endommagé, ou écrit d’une façon inconnue ici ; écrivez-le de nouveau.`,
   'column-type': (p, v) => `est de type ${v} ; il faut ${p['wanted'] === 'name' ? 'du texte ou des nombres entiers' : 'des nombres'}. Écrivez de nouveau la colonne en ${p['wanted'] === 'name' ? 'texte' : 'DOUBLE'}.`,

@@ -3,7 +3,7 @@ import type { Language } from '../words.ts';
 /** Why there is no figure, and what would bring one. */
 export const REFUSALS: Language['refusals'] = {
   'input-out-of-range': '{symbol} : la valeur est {value} ; il faut {range}.',
-  'not-a-number': 'Ces valeurs ne donnent pas de résultat fini pour {formula}. Cherchez-y des valeurs extrêmes.',
+  'not-a-number': 'Avec ces valeurs, pas de nombre fini : {formula}. Cherchez-y des valeurs extrêmes.',
   'no-dilute-water': 'La stratégie ne connaît pas d’eau à concentration simple, et il en faut ici. Choisissez-en une qui en connaît.',
   'no-reference-water': 'Le pourcentage de l’étiquette demande son eau de référence. Saisissez-la d’après l’étiquette.',
   'no-nozzle-open': 'Aucune buse n’est ouverte.',
@@ -13,7 +13,7 @@ export const REFUSALS: Language['refusals'] = {
   'no-weather': 'La température et l’humidité sont nécessaires.',
   'skirt-above-top': 'Le bas du feuillage n’est pas au-dessous de la cime.',
   'strategy-without-water': 'La stratégie ne nomme pas d’eau. Saisissez la vôtre.',
-  'unbound-symbol': 'La valeur de {symbol} manque.',
+  'unbound-symbol': 'Valeur manquante : {symbol}.',
   'unknown-block': 'Il n’y a pas de parcelle « {id} ».',
   'unknown-rung': 'Il n’y a pas d’étape « {id} ».',
   'unknown-machine': 'Il n’y a pas de machine « {id} ».',

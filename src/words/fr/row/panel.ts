@@ -1,7 +1,7 @@
 import type { rowPanel as EN } from '../../en/row/panel.ts';
 import type { Translated } from '../../translation.ts';
 
-/** Intitulés du poste Rang. */
+/** Labels of the Row station, loaded with it. */
 export const rowPanel: Translated<typeof EN> = {
   row: 'Ce qui pousse dans le rang',
   shape: 'contour',

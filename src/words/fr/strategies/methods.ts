@@ -27,7 +27,7 @@ export const METHODS: Translated<typeof EN> = {
     byItself: 'La base de l’étiquette suit elle-même la végétation.'
   },
   floor: (share) => ` Elle n’a pas été abaissée sous ${share} de la dose de l’étiquette, un plancher propre.`,
-  most: (amount) => ` Elle a été plafonnée au maximum de l’étiquette, ${amount} par hectare.`,
+  most: (amount) => ` Elle n’est jamais au-dessus du maximum de l’étiquette, ${amount} par hectare.`,
   analytic: (errors, coverage, cited) =>
     `Les intervalles sont à 95 %, par propagation au premier ordre des erreurs types (${errors})${cited}, un demi-intervalle valant ${coverage} erreurs types. Ils ne contiennent rien d’autre : ni les constantes ni le choix de la stratégie.`,
   student: (nu) => `t de Student à ${nu} ${nu < 2 ? 'degré' : 'degrés'} de liberté`,
