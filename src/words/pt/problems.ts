@@ -148,7 +148,7 @@ const printable = (key: string): string =>
   (key.length > 60 ? key.slice(0, 59) + '…' : key).replace(/\p{C}/gu, (c) => '\\u' + (c.codePointAt(0) ?? 0).toString(16).padStart(4, '0'));
 
 /** Where something stands in a table. */
-export const placeInTable = (line: number, counted?: 'rows'): string => (line === 0 ? 'O ficheiro' : `${counted ? 'Registo' : 'Linha'} ${line}`);
+export const placeInTable = (line: number, counted?: 'rows'): string => (line === 0 ? 'O ficheiro' : `${counted ? 'Fila' : 'Linha'} ${line}`);
 
 /** One problem as a sentence or two that name the place, what stands there, what is allowed, and a remedy. */
 export const problemSentence = ({ code, path, line, counted, column, value, parameters }: ToldProblem): string => {

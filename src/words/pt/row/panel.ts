@@ -5,7 +5,7 @@ import type { Translated } from '../../translation.ts';
 export const rowPanel: Translated<typeof EN> = {
   row: 'O que está na linha',
   shape: 'contorno',
-  shapes: { wall: 'sebe podada', spindle: 'fuso', ellipse: 'globo', box: 'caixa' },
+  shapes: { wall: 'parede podada', spindle: 'fuso', ellipse: 'globo', box: 'caixa' },
   density: 'densidade',
   densities: { open: 'aberta: luz através de toda a árvore', medium: 'média: luz através do topo', dense: 'densa: não passa luz' },
   stage: 'estado fenológico (BBCH)',
