@@ -37,6 +37,11 @@ test('the document is kept across reloads', async ({ app, page }) => {
   await page.reload();
   await expect(app.field('canopy top')).toHaveValue('2.9');
   await expect(app.figure('nozzles')).toHaveText('14 of 16');
+  // Left at once, before anything was said to be kept.
+  await app.field('canopy top').fill('3.1');
+  await page.reload();
+  await expect(app.field('canopy top')).toHaveValue('3.1');
+  await expect(app.figure('nozzles')).toHaveText('14 of 16');
 });
 
 test('a reload comes back to the block, the rung and the ghost in view', async ({ app, page }) => {
