@@ -5,7 +5,7 @@ import type { Translated } from '../../translation.ts';
 export const seasonText: Translated<typeof EN> = {
   kinds: { water: 'água num hectare', mix: 'calda na parcela', loads: 'enchimentos do tanque', 'dose-kg': 'num hectare', 'dose-L': 'num hectare', 'product-kg': 'na parcela', 'product-L': 'na parcela' },
   ofProduct: (product, what) => `${product}, ${what}`,
-  opened: (nozzles, several) => `${several ? 'Abrem' : 'Abre'} ${nozzles}.`,
+  opened: (nozzles, several) => `${several ? 'Abrem-se' : 'Abre-se'} ${nozzles}.`,
   shut: (nozzles, several) => `${several ? 'Fecham-se' : 'Fecha-se'} ${nozzles}.`,
   same: 'Nada muda mais de 1 %.',
   fields: { heightM: 'altura', widthM: 'largura', skirtM: 'folhagem mais baixa', ladM2PerM3: 'densidade de área foliar' },

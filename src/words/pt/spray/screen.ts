@@ -40,11 +40,11 @@ export const sprayScreen: Translated<typeof EN> = {
 
   air: 'Ar na linha',
   airLine: (meets, leaves) => `Chega à folha a ${meets}, sai da linha a ${leaves}, ±15 a 25 %`,
-  airStops: (meets) => `Chega à folha a ${meets}, ±15 a 25 %, e para dentro da linha`,
+  airStops: (meets) => `Chega à folha a ${meets}, ±15 a 25 %, e detém-se dentro da linha`,
   airNowhere: 'Nenhum ar chega à linha.',
-  airNote: 'Velocidade no meio do ar, ±15 a 25 %. Um traço: aí nenhum ar chega à linha, ou para dentro dela.',
+  airNote: 'Velocidade no meio do ar, ±15 a 25 %. Um traço: aí nenhum ar chega à linha, ou detém-se dentro dela.',
   airColumns: { height: 'altura', meets: 'chega à folha', leaves: 'sai da linha' },
-  stops: 'para dentro da linha',
+  stops: 'detém-se dentro da linha',
   airRule: (meets, leaves, thin) => `Regra prática, de memória: ${meets} onde chega a uma copa cheia, ${leaves} onde sai dela; por trás de uma copa rala chegam ${thin}. A fita é o juiz.`,
   airInside: (least) => `Uma simulação publicada pede ${least} ou mais em toda a copa.`,
 
@@ -129,7 +129,7 @@ export const sprayScreen: Translated<typeof EN> = {
     none: 'não vista',
     of: (side, height) => `Fita, ${side}, a ${height}`,
     predicted: (speed) => `modelo: ${speed}`,
-    noAir: 'modelo: o ar para',
+    noAir: 'modelo: o ar detém-se',
     unknown: 'modelo: aí não há ar',
     addHeight: 'outra altura',
     add: 'Juntar',

@@ -1,0 +1,62 @@
+import type { blockTable as EN } from '../../en/strategies/table.ts';
+import type { Translated } from '../../translation.ts';
+
+/** Labels of the table of blocks. */
+export const blockTable: Translated<typeof EN> = {
+  open: 'Abrir uma tabela de copas',
+  drop: 'ou largue aqui um ficheiro',
+  how: 'CSV ou Parquet, uma copa por linha: block, row_spacing_m, tree_height_m, canopy_width_m; além disso, skirt_height_m, filled_fraction, density_gal_per_1000ft3, lad_m2_per_m3; _ft para pés. O ficheiro fica neste dispositivo.',
+  sample: 'Inventar 500 copas para experimentar',
+  sampleName: 'copas inventadas',
+  another: 'Abrir outra tabela',
+  reading: (name, share) => `A ler ${name} … ${share}`,
+  cancel: 'Cancelar',
+  cancelled: 'Parado. A tabela que estava aberta mantém-se.',
+  failed: 'Não foi possível ler o ficheiro. Verifique se é um ficheiro CSV ou Parquet.',
+  empty: (name) => `${name} não contém nenhuma copa que se possa usar.`,
+  is: (name, count) => `${name}: ${count} ${count === '1' ? 'copa' : 'copas'}`,
+  problems: (n) => (n === '1' ? '1 linha não foi usada' : `${n} linhas não foram usadas`),
+  problemsKept: 'As linhas boas ficam.',
+  moreProblems: (n) => `e mais ${n}`,
+  saveProblems: 'Guardar a lista de problemas',
+  problemColumns: { line: 'linha', column: 'coluna', said: 'o que está errado, e o remédio' },
+
+  set: 'Colunas',
+  sets: { water: 'água', index: 'índice de dose', dose: 'dose', concentration: 'concentração' },
+  label: 'rótulo do produto',
+  noLabel: 'nenhum',
+  applied: 'água pulverizada',
+  needsLabel: 'A dose precisa de um rótulo do produto: escolha um acima.',
+  needsWater: 'A concentração precisa da água que se pulveriza: indique-a acima.',
+  filterName: 'o nome da parcela contém',
+  filterBy: 'só onde',
+  filterNone: 'qualquer valor',
+  filterWay: 'é',
+  filterWays: { least: 'no mínimo', most: 'no máximo' },
+  filterValue: 'limite',
+  shown: (n, all) => (n === all ? (all === '1' ? '1 copa' : `todas as ${all} copas`) : `${n} de ${all} copas`),
+  none: 'Não resta nenhuma copa. Altere o que se pede acima.',
+
+  columns: { block: 'Parcela', heightM: 'Altura da árvore', widthM: 'Largura da copa', rowSpacingM: 'Distância entre linhas', trv: 'Volume de vegetação', lwa: 'Parede foliar', spread: 'Amplitude dos índices' },
+  spreadNote: 'Amplitude dos índices: o maior índice de dose de uma copa menos o menor, entre todas as estratégias. Uma parte é os sistemas terem outras copas de referência.',
+  mean: 'média',
+  deviation: 'desvio padrão',
+  grid: (name) => `Copas de ${name}. As teclas de seta e de página para cima e para baixo movem; Enter num título ordena, numa linha marca o seu ponto.`,
+  leastAgree: (block, low, lowName, high, highName) => `Onde menos concordam é em ${block}: de ${low} (${lowName}) a ${high} (${highName}).`,
+  goThere: 'Ir até lá',
+  sorting: 'A ordenar …',
+
+  plot: 'Índice de dose de cada copa',
+  plotOf: 'índice de dose por',
+  plotAgainst: 'face a',
+  plotAxes: { trv: 'volume de vegetação', lwa: 'área da parede foliar', height: 'altura da árvore' },
+  plotTitle: (strategy, axis) => `Índice de dose por ${strategy} face a: ${axis}`,
+  plotRead: (title) => `${title}: esquerda e direita vão de ponto em ponto, e a linha da tabela acompanha.`,
+  plotCrowded: (n) => `${n} pontos tapam-se uns aos outros: em vez deles desenham-se linhas de igual densidade. Uma linha marcada conserva o seu ponto.`,
+  point: (block, x, y) => `${block}: ${y} a ${x}`,
+  noPoint: 'nenhuma linha marcada',
+
+  take: 'Levar consigo',
+  takeHow: 'As linhas que se mostram, pela sua ordem, com as colunas escolhidas.',
+  files: { csv: 'CSV', json: 'JSON', parquet: 'Parquet', svg: 'Gráfico, SVG', png: 'Gráfico, PNG' }
+};
