@@ -2,7 +2,7 @@
 import { spawnSync } from 'node:child_process';
 import { build } from 'vite';
 
-const ALL = ['evaluate', 'compare', 'fitting', 'spray', 'spray-search', 'spray-worker', 'table', 'table-draws', 'drag', 'strategies'];
+const ALL = ['evaluate', 'compare', 'fitting', 'spray', 'spray-search', 'spray-worker', 'table', 'table-draws', 'drag', 'phone', 'strategies'];
 const wanted = process.argv.slice(2).length > 0 ? process.argv.slice(2) : ALL;
 for (const name of wanted) {
   if (!ALL.includes(name)) {

@@ -1,0 +1,140 @@
+/**
+ * The built page on a poor phone: Chromium with a processor six times slower and a slow network, nothing kept from before. From the start of
+ * the navigation until the section is drawn and the water stands beside it; then the time from a press to what it shows (Event Timing), for
+ * every kind of thing that can be pressed on the way. The page is served compressed, as static hosts do.
+ */
+import { existsSync } from 'node:fs';
+import { readFile } from 'node:fs/promises';
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { extname, join } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import type { Page } from 'playwright';
+
+const SLOWER = 6;
+const RUNS = 5;
+/** What developers call so: of the browser's own presets, and of its audit for phones. Bits a second down and up, and the way there and back. */
+const NETWORKS = {
+  'slow 3G (400 kbit/s, 400 ms)': { down: 400_000, up: 400_000, latency: 400 },
+  'slow 4G (1.6 Mbit/s, 150 ms)': { down: 1_600_000, up: 750_000, latency: 150 }
+};
+
+if (!existsSync('build/index.html')) {
+  console.error('There is no built page. Run `npm run build` first.');
+  process.exit(1);
+}
+const { chromium } = await import('playwright');
+const { browserPath, LAUNCH_ARGS } = (await import(/* @vite-ignore */ `${process.cwd()}/tests/tools/browser.mjs`)) as typeof import('../tools/browser.mjs');
+
+const TYPES: Readonly<Record<string, string>> = { '.html': 'text/html', '.js': 'text/javascript', '.css': 'text/css', '.svg': 'image/svg+xml', '.png': 'image/png', '.json': 'application/json', '.woff2': 'font/woff2', '.webmanifest': 'application/manifest+json', '.wasm': 'application/wasm' };
+const PACKED = new Set(['.html', '.js', '.css', '.svg', '.json', '.webmanifest']);
+let sent = 0;
+const server = createServer((request, response) => {
+  const path = new URL(request.url ?? '/', 'http://here').pathname;
+  const file = join('build', path.endsWith('/') ? `${path}index.html` : path);
+  readFile(file).then(
+    (bytes) => {
+      const type = extname(file);
+      const body = PACKED.has(type) ? gzipSync(bytes) : bytes;
+      sent += body.length;
+      response.writeHead(200, { 'content-type': TYPES[type] ?? 'application/octet-stream', 'content-length': body.length, ...(PACKED.has(type) ? { 'content-encoding': 'gzip' } : {}) });
+      response.end(body);
+    },
+    () => response.writeHead(404).end()
+  );
+});
+await new Promise<void>((done) => server.listen(0, '127.0.0.1', done));
+const url = `http://127.0.0.1:${(server.address() as AddressInfo).port}/`;
+const executablePath = browserPath();
+const browser = await chromium.launch({ args: LAUNCH_ARGS, ...(executablePath ? { executablePath } : {}) });
+const middle = (all: readonly number[]): number => [...all].sort((a, b) => a - b)[Math.floor(all.length / 2)]!;
+
+/** A page of a context of its own: nothing is kept from the one before. */
+async function phone(slower: number, network?: { readonly down: number; readonly up: number; readonly latency: number }): Promise<Page> {
+  const context = await browser.newContext({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true, deviceScaleFactor: 2, serviceWorkers: 'block' });
+  const page = await context.newPage();
+  const cdp = await context.newCDPSession(page);
+  await cdp.send('Network.enable');
+  if (network) await cdp.send('Network.emulateNetworkConditions', { offline: false, downloadThroughput: network.down / 8, uploadThroughput: network.up / 8, latency: network.latency });
+  if (slower > 1) await cdp.send('Emulation.setCPUThrottlingRate', { rate: slower });
+  return page;
+}
+
+async function cold(name: string, network: (typeof NETWORKS)[keyof typeof NETWORKS]): Promise<void> {
+  const times: number[] = [];
+  let bytes = 0;
+  for (let i = 0; i < RUNS; i++) {
+    const page = await phone(SLOWER, network);
+    sent = 0;
+    // Noted by the page's own clock, which begins with the navigation.
+    await page.addInitScript(() => {
+      const look = (): void => {
+        const water = document.querySelector('[data-figure=water]')?.textContent ?? '';
+        if (document.querySelector('.ground-line') && /\d/.test(water)) (globalThis as { usable?: number }).usable ??= performance.now();
+        else requestAnimationFrame(look);
+      };
+      requestAnimationFrame(look);
+    });
+    await page.goto(url, { waitUntil: 'commit' });
+    await page.waitForFunction(() => (globalThis as { usable?: number }).usable !== undefined, undefined, { timeout: 60_000 });
+    times.push(await page.evaluate(() => (globalThis as { usable?: number }).usable!));
+    bytes = sent;
+    await page.context().close();
+  }
+  console.log(`phone, ${name}, processor ÷ ${SLOWER}, cold: section and water after ${(middle(times) / 1000).toFixed(2)} s (${times.map((t) => (t / 1000).toFixed(2)).join(', ')}), ${(bytes / 1000).toFixed(0)} kB sent by then`);
+}
+
+/** Presses a little of everything, and reads how long each took to show. */
+async function pressed(slower: number): Promise<void> {
+  const page = await phone(slower);
+  await page.addInitScript(() => {
+    const all: Record<number, number> = {};
+    (globalThis as { pressed?: typeof all }).pressed = all;
+    new PerformanceObserver((list) => {
+      for (const e of list.getEntries() as (PerformanceEntry & { interactionId: number })[]) if (e.interactionId) all[e.interactionId] = Math.max(all[e.interactionId] ?? 0, e.duration);
+    }).observe({ type: 'event', durationThreshold: 16, buffered: true } as PerformanceObserverInit);
+  });
+  await page.goto(url);
+  await page.locator('.ground-line').waitFor({ state: 'attached' });
+  await page.waitForTimeout(1500);
+  let count = 0;
+  const tap = async (what: import('playwright').Locator): Promise<void> => {
+    await what.tap();
+    count++;
+    await page.waitForTimeout(250);
+  };
+  const keys = async (what: import('playwright').Locator, all: readonly string[]): Promise<void> => {
+    await what.focus();
+    for (const key of all) {
+      await page.keyboard.press(key);
+      count++;
+      await page.waitForTimeout(200);
+    }
+  };
+  const button = (name: RegExp) => page.getByRole('button', { name }).first();
+  for (const rung of await page.getByRole('group', { name: 'Season ladder' }).getByRole('button').all()) await tap(rung);
+  for (const slider of ['canopy top', 'skirt', 'canopy width', 'row spacing']) await keys(page.getByRole('slider', { name: slider }).first(), ['ArrowUp', 'ArrowUp', 'ArrowDown', 'PageUp', 'PageDown']);
+  for (let i = 0; i < 4; i++) await tap(button(/^Nozzle (L8|L7 and R7|L8 and R8|R8) (open|shut); press to/).or(page.locator('.chip button').first()).first());
+  for (const field of ['Speed', 'Pressure']) await keys(page.getByRole('spinbutton', { name: field, exact: true }), ['ArrowUp', 'ArrowDown', '5', 'Tab']);
+  for (const name of [/^Working of Water/, /^Working of Air/]) for (let i = 0; i < 2; i++) await tap(button(name));
+  await tap(button(/^Undo/));
+  for (const station of ['Row', 'Strategies', 'Headland', 'Section']) {
+    await tap(page.getByRole('link', { name: station, exact: true }));
+    await page.waitForTimeout(1200);
+  }
+  const seen = Object.values(await page.evaluate(() => (globalThis as unknown as { pressed: Record<number, number> }).pressed));
+  // What took less than 16 ms is not told by the browser: it counts as 16.
+  const all = [...seen, ...Array.from({ length: Math.max(0, count - seen.length) }, () => 16)].sort((a, b) => a - b);
+  const at = (p: number) => all[Math.min(Math.floor(p * all.length), all.length - 1)]!;
+  console.log(`phone, processor ÷ ${slower}: ${all.length} presses, from press to what it shows p50 ${at(0.5)} ms, p98 ${at(0.98)} ms, longest ${all.at(-1)} ms`);
+  await page.context().close();
+}
+
+try {
+  for (const [name, network] of Object.entries(NETWORKS)) await cold(name, network);
+  await pressed(1);
+  await pressed(SLOWER);
+} finally {
+  await browser.close();
+  server.close();
+}
