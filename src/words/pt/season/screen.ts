@@ -12,10 +12,8 @@ export const seasonScreen: Translated<typeof EN> = {
   noStage: 'sem estado fenológico',
   noDate: 'sem data',
   proposed: 'Copa proposta, não medida',
-  measure: 'Medir',
   go: (rung) => `Ir para ${rung}`,
   open: (open, all) => `${open} de ${all} bicos abertos`,
-  treatments: 'Tratamentos',
   treated: (n) => (n === 1 ? '1 tratamento' : `${n} tratamentos`),
   treatmentsOf: (rung) => `Tratamentos em ${rung}`,
   key: { open: 'aberto, atinge folha', lost: 'aberto, falha a folha', shut: 'fechado' },
@@ -28,9 +26,7 @@ export const seasonScreen: Translated<typeof EN> = {
   one: 'Esta parcela tem uma só etapa. Junte outra abaixo para ver o que muda.',
 
   figures: 'Valores de cada etapa',
-  rung: 'Etapa',
   row: { volume: 'Volume de vegetação', leaf: 'Índice de área foliar', wanted: 'Água pretendida', water: 'Água pulverizada', open: 'Bicos abertos', airNeeded: 'Ar necessário', air: 'Ar fornecido', speed: 'Velocidade', pressure: 'Pressão', loads: 'Enchimentos do tanque' },
-  dose: (product) => product,
 
   totals: 'A época: adaptada face a uma só regulação',
   total: 'Total',
@@ -50,7 +46,6 @@ export const seasonScreen: Translated<typeof EN> = {
   growth: 'Crescimento entre etapas',
   growthIntro: 'As etapas propõem; o que medir vale sempre mais. Uma proposta não altera nada até a aceitar.',
   noProposals: 'Nenhuma etapa se pode propor a partir de outra: cada uma precisa de um estado fenológico, e uma tem de ter sido medida.',
-  from: 'Proposto a partir de',
   fromOf: (rung) => `${rung}, proposto a partir de`,
   now: 'Agora',
   nowProposed: 'Agora (proposto)',
