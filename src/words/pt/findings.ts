@@ -10,7 +10,7 @@ export const FINDINGS: Language['findings'] = {
   'looks-like-feet': '{height} de altura em linhas a {spacing}: eram pés?',
   'profile-differs': 'A maior largura medida é {widest}, a largura da copa {width}. Verifique qual vale.',
   'gaps-likely': 'Árvores a {spacing} e com {width} de largura deixam falhas. Indique a parte preenchida da linha.',
-  'measure-this-next': 'Meça primeiro com mais rigor {measurement}: é responsável por {share} da incerteza da água.',
+  'measure-this-next': 'A medir primeiro com mais rigor: {measurement}. Causa {share} da incerteza da água.',
 
   'no-nozzle-open': 'Nenhum bico está aberto, por isso nada é pulverizado. Abra os que estão virados para a folha.',
   'nozzle-in-canopy': '{nozzles} {nozzles#fica|ficam} dentro da copa: a máquina não cabe. Verifique a distância entre linhas e a largura.',
@@ -33,7 +33,7 @@ export const FINDINGS: Language['findings'] = {
   'volume-below-wanted': '{volume} está {off} abaixo dos {wanted} pretendidos. Corrija com uma das opções.',
   'volume-on-target': '{volume} corresponde aos {wanted} pretendidos. Comprove-o na cabeceira.',
   'far-face-under-dosed': 'Entrelinhas alternadas: a face mais afastada de cada linha recebe muito menos. Verifique com papel; decide o rótulo.',
-  'early-rate': 'Início da época: as fontes não concordam em que menos folha possa significar uma dose menor. Decide o rótulo.',
+  'early-rate': 'Início da época: as fontes discordam sobre se menos folha pode significar uma dose menor. Decide o rótulo.',
   'strategy-extrapolated': 'Esta copa está fora do intervalo publicado para “{strategy}”. Use os valores com cautela.',
   'label-minimum-water-acts': 'A copa pede {free}; a água mínima do rótulo sobe-a para {wanted}.',
   'label-maximum-water-acts': 'A copa pede {free}; a água máxima do rótulo limita-a a {wanted}.',

@@ -3,7 +3,7 @@ import type { Translated } from '../../translation.ts';
 
 /** Labels of the cab card. */
 export const cardScreen: Translated<typeof EN> = {
-  intro: 'Uma página para a cabina: o que regular, o que deitar, a que atender. A preto e branco chega.',
+  intro: 'Uma página para a cabina: o que regular, o que deitar, a que atender. Preto e branco chega.',
   print: 'Imprimir a ficha',
   paper: 'Papel',
   papers: { a4: 'A4', letter: 'Carta (EUA)' },
