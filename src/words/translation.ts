@@ -3,7 +3,7 @@
  * exported constant of `en/` through `translated`, so that views go on to import the English module and read what is spoken. The language
  * is settled before the page starts, and a page that is to speak another is loaded anew: no sentence is ever half in one and half in another.
  */
-export const LANGUAGES = { en: 'English', de: 'Deutsch', es: 'Español', fr: 'Français', pt: 'Português' } as const;
+export const LANGUAGES = { en: 'English', de: 'Deutsch', es: 'Español', fr: 'Français', it: 'Italiano', pt: 'Português' } as const;
 export type LanguageCode = keyof typeof LANGUAGES;
 
 /** A constant in another language: the same keys and the same parameters, other words. What is missing stays English; a test says what is. */

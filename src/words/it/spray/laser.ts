@@ -3,7 +3,7 @@ import type { Part } from '../../language.ts';
 /** Why points of a laser scanner make no canopy. */
 export const LASER: Part = {
   refusals: {
-    'laser-no-spacing': 'La distanza tra i filari non è stata indicata, e dietro il primo non si vede alcun filare oltre una striscia libera. Indicarla: --row-spacing 3.5.',
+    'laser-no-spacing': 'La distanza tra i filari non è stata indicata, e dietro il primo non si vede alcun filare oltre una striscia libera. Indicarla; dalla riga di comando, --row-spacing 3.5.',
     'laser-too-few': 'Restano {found} punti del filare; ne servono almeno {fewest}, in due o più fasce di altezza. Prendere più punti, o verificare lato, supporto e terreno.',
     'laser-skirt-above-top': 'La base della chioma a {skirt} m non è sotto la cima dei punti a {top} m. Abbassarla.',
     'laser-no-face': 'La faccia del filare sta a {face} m dal centro dell’interfila, sulla linea del filare o oltre, con filari a {spacing} m. Verificare la distanza tra i filari.',

@@ -1,0 +1,62 @@
+import type { blockTable as EN } from '../../en/strategies/table.ts';
+import type { Translated } from '../../translation.ts';
+
+/** Labels of the table of blocks. */
+export const blockTable: Translated<typeof EN> = {
+  open: 'Apri una tabella di chiome',
+  drop: 'o trascinare qui un file',
+  how: 'CSV o Parquet, una chioma per riga: block, row_spacing_m, tree_height_m, canopy_width_m; inoltre skirt_height_m, filled_fraction, density_gal_per_1000ft3, lad_m2_per_m3; _ft per i piedi. Il file resta su questo dispositivo.',
+  sample: 'Inventa 500 chiome per guardarsi intorno',
+  sampleName: 'chiome inventate',
+  another: 'Apri un’altra tabella',
+  reading: (name, share) => `Lettura di ${name} … ${share}`,
+  cancel: 'Annulla',
+  cancelled: 'Fermata. Resta la tabella che era aperta.',
+  failed: 'Impossibile leggere il file. Verificare che sia un file CSV o Parquet.',
+  empty: (name) => `${name} non contiene alcuna chioma utilizzabile.`,
+  is: (name, count) => `${name}: ${count} chiome`,
+  problems: (n) => (n === '1' ? '1 riga non è stata usata' : `${n} righe non sono state usate`),
+  problemsKept: 'Le righe buone sono conservate.',
+  moreProblems: (n) => (n === '1' ? 'e un’altra' : `e altre ${n}`),
+  saveProblems: 'Salva l’elenco dei problemi',
+  problemColumns: { line: 'riga', column: 'colonna', said: 'che cosa non va, e il rimedio' },
+
+  set: 'Colonne',
+  sets: { water: 'acqua', index: 'indice di dose', dose: 'dose', concentration: 'concentrazione' },
+  label: 'etichetta del prodotto',
+  noLabel: 'nessuna',
+  applied: 'acqua irrorata',
+  needsLabel: 'La dose richiede un’etichetta del prodotto: sceglierne una qui sopra.',
+  needsWater: 'La concentrazione richiede l’acqua irrorata: inserirla qui sopra.',
+  filterName: 'il nome dell’appezzamento contiene',
+  filterBy: 'solo dove',
+  filterNone: 'qualsiasi valore',
+  filterWay: 'è',
+  filterWays: { least: 'almeno', most: 'al massimo' },
+  filterValue: 'limite',
+  shown: (n, all) => (n === all ? `tutte le ${all} chiome` : `${n} di ${all} chiome`),
+  none: 'Non resta alcuna chioma. Cambiare ciò che si chiede qui sopra.',
+
+  columns: { block: 'Appezzamento', heightM: 'Altezza pianta', widthM: 'Larghezza chioma', rowSpacingM: 'Distanza filari', trv: 'Volume di vegetazione', lwa: 'Parete fogliare', spread: 'Divario degli indici' },
+  spreadNote: 'Divario degli indici: l’indice di dose più alto di una chioma meno il più basso, su tutte le strategie. In parte dipende dal fatto che gli schemi hanno chiome di riferimento diverse.',
+  mean: 'media',
+  deviation: 'deviazione standard',
+  grid: (name) => `Chiome di ${name}. Ci si sposta con i tasti freccia, pagina su e pagina giù; Invio su un’intestazione ordina, su una riga ne segna il punto.`,
+  leastAgree: (block, low, lowName, high, highName) => `Concordano di meno su ${block}: da ${low} (${lowName}) a ${high} (${highName}).`,
+  goThere: 'Vai lì',
+  sorting: 'Ordinamento …',
+
+  plot: 'Indice di dose di ogni chioma',
+  plotOf: 'indice di dose secondo',
+  plotAgainst: 'rispetto a',
+  plotAxes: { trv: 'volume di vegetazione', lwa: 'superficie di parete fogliare', height: 'altezza della pianta' },
+  plotTitle: (strategy, axis) => `Indice di dose secondo ${strategy} rispetto a ${axis}`,
+  plotRead: (title) => `${title}: sinistra e destra vanno di punto in punto, e la riga della tabella li segue.`,
+  plotCrowded: (n) => `${n} punti si nascondono a vicenda: si disegnano invece linee di uguale affollamento. Una riga segnata ha comunque il suo punto.`,
+  point: (block, x, y) => `${block}: ${y} a ${x}`,
+  noPoint: 'nessuna riga segnata',
+
+  take: 'Portare con sé',
+  takeHow: 'Le righe mostrate, nel loro ordine, con le colonne scelte.',
+  files: { csv: 'CSV', json: 'JSON', parquet: 'Parquet', svg: 'Grafico, SVG', png: 'Grafico, PNG' }
+};
