@@ -1,5 +1,5 @@
 import type { Load, LoadProduct, LoadsState, PartnerState } from '#core/mix/state.ts';
-import { shown, type UnitSystem } from '#core/quantity/units.ts';
+import { converted, shown, type UnitSystem } from '#core/quantity/units.ts';
 import type { Result } from '#core/setting/result.ts';
 import { isRefused, valueOf, type Answer } from '#core/working/answer.ts';
 import { assumptionsUnder } from '#core/working/under.ts';
@@ -77,7 +77,7 @@ function each(s: LoadsState, system: UnitSystem): string[] {
 function product(p: PartnerState, system: UnitSystem): string[] {
   const { label } = p;
   if (isRefused(p.perHa)) return [amount(p.perHa, system)];
-  const step = system === 'us' ? weighed(p.step, p, system) : `${Number((p.step * 1000).toPrecision(1))} ${label.unit === 'kg' ? 'g' : 'mL'}`;
+  const step = converted('kg', system) ? weighed(p.step, p, system) : `${Number((p.step * 1000).toPrecision(1))} ${label.unit === 'kg' ? 'g' : 'mL'}`;
   return columns([
     [words.dose, amount(p.perHa, system), p.acts.map(actWord).join(', ')],
     [words.strength, known(p.strength, system), ''],

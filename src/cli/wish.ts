@@ -1,5 +1,5 @@
 import { parseArgs } from 'node:util';
-import type { UnitSystem } from '#core/quantity/units.ts';
+import { isUnitSystem, type UnitSystem } from '#core/quantity/units.ts';
 import { cli } from '#words/en/cli.ts';
 import { EXIT, Stop } from './exit.ts';
 
@@ -12,7 +12,7 @@ export interface Wish {
   readonly json: boolean;
 }
 
-/** FILE [--block ID] [--rung ID] [--units metric|us] [--json]; null where it is help. Stops with `usage` at anything else. */
+/** FILE [--block ID] [--rung ID] [--units SYSTEM] [--json]; null where it is help. Stops with `usage` at anything else. */
 export function wished(verb: string, args: readonly string[]): Wish | null {
   const usage = (message: string): Stop => new Stop(EXIT.usage, `${message}\n${cli.tryHelp(verb)}`);
   const { values, positionals } = parsed(args, usage);
@@ -20,7 +20,7 @@ export function wished(verb: string, args: readonly string[]): Wish | null {
   const [file, ...more] = positionals;
   if (file === undefined) throw usage(cli.noFile);
   if (more.length > 0) throw usage(cli.tooManyFiles(positionals.length));
-  if (values.units !== 'metric' && values.units !== 'us') throw usage(cli.badUnits(values.units));
+  if (!isUnitSystem(values.units)) throw usage(cli.badUnits(values.units));
   return { file, block: values.block, rung: values.rung, system: values.units, json: values.json };
 }
 

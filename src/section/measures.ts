@@ -1,4 +1,4 @@
-import { display, entered, shown, type UnitSystem } from '#core/quantity/units.ts';
+import { converted, display, entered, shown, type UnitSystem } from '#core/quantity/units.ts';
 import type { Band } from '#core/sprayer/profile.ts';
 import type { Frame } from './frame.ts';
 import { group, label, line, mark, px, type Mark } from './scene.ts';
@@ -15,8 +15,8 @@ export function ground(frame: Frame): Mark {
 
 /** Height rule beside the left row: every 0.5 m or 2 ft, labelled. */
 export function heightRule(topM: number, x: number, system: UnitSystem, frame: Frame, written: (value: number) => string = String): Mark {
-  const step = system === 'us' ? 2 : frame.scale < 45 ? 1 : 0.5;
-  const minor = system === 'us' ? 4 : 5;
+  const step = converted('m', system) ? 2 : frame.scale < 45 ? 1 : 0.5;
+  const minor = converted('m', system) ? 4 : 5;
   const last = Math.max(Math.ceil(shown(topM, 'm', system) / step - 1e-9), 1);
   const at = (n: number) => frame.z(entered(n, 'm', system));
   const marks: Mark[] = [line('rule-line', x, at(0), x, at(last * step))];

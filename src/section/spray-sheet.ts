@@ -1,4 +1,4 @@
-import { entered, type UnitSystem } from '#core/quantity/units.ts';
+import { converted, entered, type UnitSystem } from '#core/quantity/units.ts';
 import type { Result } from '#core/setting/result.ts';
 import type { Frame } from './frame.ts';
 import { group, label, mark, px, type Mark, type Scene } from './scene.ts';
@@ -56,7 +56,7 @@ export function spraySheet(result: Result, ghost: Result | null, drawn: SprayDra
 
 /** One metre, or three feet, in two tones. */
 function scaleBar(frame: Frame, system: UnitSystem, length: (metres: number) => string): Mark {
-  const metres = entered(system === 'us' ? 3 : 1, 'm', system);
+  const metres = entered(converted('m', system) ? 3 : 1, 'm', system);
   const half = (metres * frame.scale) / 2;
   const y = frame.groundY + 50;
   return group('scale-bar', [

@@ -1,4 +1,4 @@
-import type { UnitSystem } from '#core/quantity/units.ts';
+import { isUnitSystem, type UnitSystem } from '#core/quantity/units.ts';
 
 export const THEMES = ['paper', 'sun', 'shed'] as const;
 export type Theme = (typeof THEMES)[number];
@@ -14,7 +14,7 @@ export class Preferences {
     try {
       const kept: unknown = JSON.parse(storage?.getItem(KEY) ?? 'null');
       if (kept && typeof kept === 'object') {
-        if ('system' in kept && (kept.system === 'us' || kept.system === 'metric')) this.system = kept.system;
+        if ('system' in kept && isUnitSystem(kept.system)) this.system = kept.system;
         if ('theme' in kept && THEMES.includes(kept.theme as Theme)) this.theme = kept.theme as Theme;
       }
     } catch {

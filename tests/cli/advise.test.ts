@@ -134,7 +134,7 @@ describe('advise', () => {
     it.each([
       ['no file', ['advise'], 'Name one document'],
       ['two files', ['advise', 'a', 'b'], 'One document at a time'],
-      ['other units', ['advise', TWO, '--units', 'imperial'], 'it must be metric or us'],
+      ['other units', ['advise', TWO, '--units', 'cubits'], 'it must be metric, metric-psi, metric-mph, acres, imperial or us'],
       ['an option that is not there', ['advise', TWO, '--colour'], "'--colour'"],
       ['an option without its value', ['advise', TWO, '--block'], '--block'],
       ['a block that is not there', ['advise', TWO, '--block', 'nowhere'], 'Blocks: gate.'],

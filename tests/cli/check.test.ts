@@ -126,7 +126,7 @@ describe('check', () => {
     });
     it.each([
       ['no file', ['check'], 'Name one document'],
-      ['other units', ['check', BENCH, '--units', 'imperial'], 'it must be metric or us'],
+      ['other units', ['check', BENCH, '--units', 'cubits'], 'it must be metric, metric-psi, metric-mph, acres, imperial or us'],
       ['a block that is not there', ['check', BENCH, '--block', 'nowhere'], 'Blocks: lower-bench, upper-shelf.'],
       ['an option that is not there', ['check', BENCH, '--loud'], "'--loud'"]
     ])('%s: exit code 2', async (_, args, message) => {

@@ -19,7 +19,7 @@ describe('options', () => {
     [['--skirt', 'low'], '--skirt is "low"; 0 to 15 m is allowed, as 3.5 or 11.5ft.'],
     [['--side', 'up'], '--side is "up"; it must be left, right or both.'],
     [['--platform', '0.75,2,1'], '--platform is "0.75,2,1"; write half width and two heights in metres, the lower first, as 0.75,0.2,2, or none.'],
-    [['--units', 'feet'], '--units is "feet"; it must be metric or us.'],
+    [['--units', 'feet'], '--units is "feet"; it must be metric, metric-psi, metric-mph, acres, imperial or us.'],
     [['another.csv'], 'One file of points at a time, not 2.']
   ])('%j are refused by name', async (more, said) => {
     const { code, out, err } = await laser([FRAME, ...more]);

@@ -107,7 +107,7 @@ describe('what cannot be done', () => {
     [['--tornado', 'leafwall'], '--tornado names "leafwall"; there is no such strategy. There are: ground-area,'],
     [['--draws', '99'], '--draws is "99"; a whole number, 100 to 100,000, is needed.'],
     [['--draws', '100', '--seed', 'x'], '--seed is "x"; a whole number, 0 to 9,007,199,254,740,991, is needed.'],
-    [['--units', 'feet'], '--units is "feet"; it must be metric or us.'],
+    [['--units', 'feet'], '--units is "feet"; it must be metric, metric-psi, metric-mph, acres, imperial or us.'],
     [['--manifest', FILE], '--manifest is the file that is read; name another.'],
     [['another.json'], 'One document at a time, not 2.']
   ])('%j is refused by name', async (more, said) => {

@@ -55,7 +55,7 @@ describe('options', () => {
     [['--leave-out', '99'], '--leave-out names "99"; there is no such tree. Write its name, or its place as #3.'],
     [['--leave-out', '#0'], '--leave-out names "#0"; there is no such tree. Write its name, or its place as #3.'],
     [['--row-spacing', '4'], '--row-spacing is "4"; write the mean, 0.5 to 20 m, and its standard error, 0 to 5 m, as 4,0.05.'],
-    [['--units', 'feet'], '--units is "feet"; it must be metric or us.'],
+    [['--units', 'feet'], '--units is "feet"; it must be metric, metric-psi, metric-mph, acres, imperial or us.'],
     [['another.csv'], 'One file of trees at a time, not 2.']
   ])('%j are refused by name', async (more, said) => {
     expect(await survey([FILE, ...more])).toEqual({ code: 2, out: '', err: `${said}\nSee: rowtailor survey --help\n` });

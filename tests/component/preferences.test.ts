@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { UNIT_SYSTEMS } from '../../src/core/quantity/units.ts';
 import { Preferences, THEMES } from '../../src/workspace/preferences.svelte.ts';
 
 /** A storage of one text. */
@@ -15,7 +16,7 @@ const box = (text: string | null = null) => ({
 describe('preferences', () => {
   it('come back as they were kept', () => {
     for (const theme of THEMES)
-      for (const system of ['metric', 'us'] as const) {
+      for (const system of UNIT_SYSTEMS) {
         const storage = box();
         const p = new Preferences(storage);
         p.theme = theme;
@@ -25,12 +26,12 @@ describe('preferences', () => {
         expect([again.theme, again.system]).toEqual([theme, system]);
       }
   });
-  it.each([['nothing', null], ['no JSON', '{'], ['another kind', '[1]'], ['a null', 'null'], ['unknown values', '{"theme":"neon","system":"imperial"}'], ['wrong types', '{"theme":3,"system":{}}']])('%s in storage gives the defaults', (_, text) => {
+  it.each([['nothing', null], ['no JSON', '{'], ['another kind', '[1]'], ['a null', 'null'], ['unknown values', '{"theme":"neon","system":"cubits"}'], ['wrong types', '{"theme":3,"system":{}}']])('%s in storage gives the defaults', (_, text) => {
     const p = new Preferences(box(text));
     expect([p.theme, p.system]).toEqual(['paper', 'metric']);
   });
   it('one bad value does not cost the other', () => {
-    const p = new Preferences(box('{"theme":"sun","system":"imperial"}'));
+    const p = new Preferences(box('{"theme":"sun","system":"cubits"}'));
     expect([p.theme, p.system]).toEqual(['sun', 'metric']);
   });
   it('serve for this visit where storage is missing, forbidden or full', () => {

@@ -4,7 +4,7 @@ import { placed, proposedPlacement, unitOf, type Placement } from '#core/canopy/
 import { DEFAULT_RULES } from '#core/canopy/laser/rules.ts';
 import type { LaserRules, Platform } from '#core/canopy/laser/types.ts';
 import { FOOT_M } from '#core/quantity/constants.ts';
-import type { UnitSystem } from '#core/quantity/units.ts';
+import { isUnitSystem } from '#core/quantity/units.ts';
 import type { Refused } from '#core/working/answer.ts';
 import type { RowProblem } from '#job/csv/header.ts';
 import { readLaserFile } from '#job/laser/open.ts';
@@ -33,7 +33,7 @@ export const run: Verb = async (args, { stdin, out, err }) => {
   if (more.length > 0) throw usage(words.tooManyFiles(values.files.length));
   const rules = rulesOf(values);
   const system = values.units;
-  if (!isSystem(system)) throw usage(cli.badUnits(system));
+  if (!isUnitSystem(system)) throw usage(cli.badUnits(system));
 
   const tell = (problem: RowProblem): void => err(`${problemSentence(problem)}\n`);
   const no = (why: Refused): Exit => {
@@ -59,7 +59,6 @@ export const run: Verb = async (args, { stdin, out, err }) => {
 };
 
 const usage = (message: string): Stop => new Stop(EXIT.usage, `${message}\n${cli.tryHelp('laser')}`);
-const isSystem = (units: string): units is UnitSystem => units === 'metric' || units === 'us';
 
 async function read(stdin: AsyncIterable<Uint8Array>, file: string, tell: (problem: RowProblem) => void) {
   try {

@@ -1,5 +1,6 @@
 import { parseArgs } from 'node:util';
 import { proposeByDegreeDays, proposeByStage, dateOf, sourcesFor, type Proposal } from '#core/canopy/growth/propose.ts';
+import { isUnitSystem } from '#core/quantity/units.ts';
 import { SEASON_REGISTRY } from '#core/season/assumptions.ts';
 import { seasonOf, type Season } from '#core/season/season.ts';
 import type { Document } from '#core/setting/document.ts';
@@ -98,7 +99,7 @@ function wished(args: readonly string[]) {
   if (file === undefined) throw usage(cli.noFile);
   if (rest.length > 0) throw usage(cli.tooManyFiles(positionals.length));
   const { units } = values;
-  if (units !== 'metric' && units !== 'us') throw usage(cli.badUnits(units));
+  if (!isUnitSystem(units)) throw usage(cli.badUnits(units));
   return { file, block: values.block, fixed: values.fixed, weather: values.weather, system: units, json: values.json } as const;
 }
 

@@ -6,7 +6,7 @@ import { strategyRows } from '#core/dose/compare/rows.ts';
 import { tornado } from '#core/dose/compare/tornado.ts';
 import { QUANTITIES, type Quantities } from '#core/dose/compare/vary.ts';
 import { bibtex, cslJson } from '#core/sources/cite.ts';
-import type { UnitSystem } from '#core/quantity/units.ts';
+import { isUnitSystem, type UnitSystem } from '#core/quantity/units.ts';
 import type { Document } from '#core/setting/document.ts';
 import type { Result } from '#core/setting/result.ts';
 import type { Refused } from '#core/working/answer.ts';
@@ -87,7 +87,7 @@ function askedOf(values: Values): Asked {
   if (file === undefined) throw usage(cli.noFile);
   if (more.length > 0) throw usage(cli.tooManyFiles(values.files.length));
   const { block, rung, units } = values;
-  if (units !== 'metric' && units !== 'us') throw usage(cli.badUnits(units));
+  if (!isUnitSystem(units)) throw usage(cli.badUnits(units));
   const forms = FORMS.filter((f) => values[f]);
   if (forms.length > 1) throw usage(words.twoForms(forms.map((f) => `--${f}`)));
   const { of = 'index' } = values;

@@ -2,7 +2,7 @@ import { parseArgs } from 'node:util';
 import { canopyOfSurvey } from '#core/canopy/survey/canopy.ts';
 import { surveyOf } from '#core/canopy/survey/survey.ts';
 import { GROUPINGS, type Grouping, type SurveyOptions, type SurveyTree } from '#core/canopy/survey/types.ts';
-import type { UnitSystem } from '#core/quantity/units.ts';
+import { isUnitSystem } from '#core/quantity/units.ts';
 import { LONGEST_FILE, RANGES } from '#job/limits.ts';
 import { readSurvey } from '#job/survey/table.ts';
 import { cli } from '#words/en/cli.ts';
@@ -27,7 +27,7 @@ export const run: Verb = async (args, streams) => {
   if (more.length > 0) throw usage(words.tooManyFiles(values.files.length));
   const options = optionsOf(values);
   const system = values.units;
-  if (!isSystem(system)) throw usage(cli.badUnits(system));
+  if (!isUnitSystem(system)) throw usage(cli.badUnits(system));
 
   const read = readSurvey(await readText(file, LONGEST_FILE, streams));
   for (const problem of read.problems) err(`${problemSentence(problem)}\n`);
@@ -45,7 +45,6 @@ export const run: Verb = async (args, streams) => {
 };
 
 const usage = (message: string): Stop => new Stop(EXIT.usage, `${message}\n${cli.tryHelp('survey')}`);
-const isSystem = (units: string): units is UnitSystem => units === 'metric' || units === 'us';
 
 function parsed(args: readonly string[]) {
   const text = { type: 'string' } as const;

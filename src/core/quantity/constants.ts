@@ -7,7 +7,10 @@ export const MILE_M = 1609.344;
 export const ACRE_M2 = 4046.8564224;
 export const HECTARE_M2 = 10_000;
 export const US_GALLON_L = 3.785411784;
+/** Imperial gallon: 4.54609 L by definition (UK Weights and Measures Act 1985). */
+export const IMPERIAL_GALLON_L = 4.54609;
 export const US_FLUID_OUNCE_L = US_GALLON_L / 128;
+export const IMPERIAL_FLUID_OUNCE_L = IMPERIAL_GALLON_L / 160;
 export const POUND_KG = 0.45359237;
 /** Pound-force per square inch in bar: 0.45359237 kg × 9.80665 m/s² / (0.0254 m)² / 100 000. */
 export const PSI_BAR = (POUND_KG * 9.80665) / (0.0254 * 0.0254) / 100_000;

@@ -6,6 +6,8 @@ import {
   FT3_PER_ACRE_M3_PER_HA,
   GAL_PER_1000FT3_L_PER_M3,
   GAL_PER_ACRE_L_PER_HA,
+  IMPERIAL_FLUID_OUNCE_L,
+  IMPERIAL_GALLON_L,
   MPH_KM_PER_H,
   MPH_M_PER_S,
   POUND_KG,
@@ -68,7 +70,14 @@ export type Unit =
   | 'h'
   | 's/100m';
 
-export type UnitSystem = 'metric' | 'us';
+/**
+ * Sets of units that are in use together. Regions mix them: gauges in psi on a metric sprayer, speed in mph where the roads have it,
+ * acres and litres, imperial gallons. A set is named by what is in it, not by a country.
+ */
+export const UNIT_SYSTEMS = ['metric', 'metric-psi', 'metric-mph', 'acres', 'imperial', 'us'] as const;
+export type UnitSystem = (typeof UNIT_SYSTEMS)[number];
+
+export const isUnitSystem = (text: unknown): text is UnitSystem => UNIT_SYSTEMS.includes(text as UnitSystem);
 
 /** How one unit is shown: `shown = (engine value - offset) / per`. */
 export interface Display {
@@ -167,7 +176,42 @@ const US: Record<Unit, Display> = {
   's/100m': { symbol: 's/100 ft', per: 1 / FOOT_M, decimals: 1 }
 };
 
-const SYSTEMS: Record<UnitSystem, Record<Unit, Display>> = { metric: METRIC, us: US };
+/** US units of some quantities only. */
+const usOf = <U extends Unit>(...units: readonly U[]): Pick<Record<Unit, Display>, U> => Object.fromEntries(units.map((u) => [u, US[u]])) as Record<U, Display>;
+
+const METRIC_PSI: Record<Unit, Display> = { ...METRIC, ...usOf('bar') };
+const METRIC_MPH: Record<Unit, Display> = { ...METRIC, ...usOf('m/s', 'km/h') };
+
+/** Whatever is per hectare, per acre instead; a dose is smaller by that and keeps its digits. */
+const ACRES: Record<Unit, Display> = {
+  ...METRIC_PSI,
+  ...usOf('ha', 'ha/h', 'UCR/ha'),
+  ...(Object.fromEntries(
+    (['m/ha', 'm2/ha', 'm3/ha', 'L/ha', 'L/ha/m', 'kg/ha', 'kg/ha/m', 'Lprod/ha', 'Lprod/ha/m'] as const).map((u) => {
+      const { symbol, decimals } = METRIC[u];
+      return [u, { symbol: symbol.replace('/ha', '/ac'), per: 1 / ACRE_HA, decimals: decimals && decimals + 1 }];
+    })
+  ) as Partial<Record<Unit, Display>>)
+};
+
+/** Feet, acres, pounds and psi as in the US, imperial gallons and their fluid ounces, degrees Celsius. */
+const IMPERIAL: Record<Unit, Display> = {
+  ...(Object.fromEntries(
+    Object.entries(US).map(([u, d]) => {
+      const above = d.symbol.startsWith('gal') ? IMPERIAL_GALLON_L / US_GALLON_L : d.symbol.startsWith('fl oz') ? IMPERIAL_FLUID_OUNCE_L / US_FLUID_OUNCE_L : 1;
+      const below = d.symbol.endsWith('/100 gal') ? IMPERIAL_GALLON_L / US_GALLON_L : 1;
+      return [u, { ...d, symbol: d.symbol.replace(/gal|fl oz/g, 'imp $&'), per: (d.per * above) / below }];
+    })
+  ) as Record<Unit, Display>),
+  degC: METRIC.degC,
+  K: METRIC.K,
+  'K.d': METRIC['K.d']
+};
+
+const SYSTEMS: Record<UnitSystem, Record<Unit, Display>> = { metric: METRIC, 'metric-psi': METRIC_PSI, 'metric-mph': METRIC_MPH, acres: ACRES, imperial: IMPERIAL, us: US };
+
+/** Whether `system` shows `unit` in another: a step of 0.1 bar is none of 0.1 psi. */
+export const converted = (unit: Unit, system: UnitSystem): boolean => display(unit, system).per !== 1;
 
 /** How `unit` is shown in `system`: symbol, factor, offset and usual decimals. */
 export const display = (unit: Unit, system: UnitSystem): Display => SYSTEMS[system][unit];

@@ -1,9 +1,9 @@
-import { US_FLUID_OUNCE_L } from '#core/quantity/constants.ts';
-import type { UnitSystem } from '#core/quantity/units.ts';
+import { IMPERIAL_FLUID_OUNCE_L, US_FLUID_OUNCE_L } from '#core/quantity/constants.ts';
+import { converted, type UnitSystem } from '#core/quantity/units.ts';
 
 /** How a jug is read: shown = litres / per. */
 export interface JugUnit {
-  readonly id: 'mL' | 'L' | 'fl oz';
+  readonly id: 'mL' | 'L' | 'fl oz' | 'imp fl oz';
   readonly per: number;
   readonly decimals: number;
 }
@@ -11,6 +11,7 @@ export interface JugUnit {
 const ML: JugUnit = { id: 'mL', per: 0.001, decimals: 0 };
 const L: JugUnit = { id: 'L', per: 1, decimals: 3 };
 const FL_OZ: JugUnit = { id: 'fl oz', per: US_FLUID_OUNCE_L, decimals: 1 };
+const IMP_FL_OZ: JugUnit = { id: 'imp fl oz', per: IMPERIAL_FLUID_OUNCE_L, decimals: 1 };
 
 /** The scales that jugs of this system have. */
-export const JUG_UNITS: Readonly<Record<UnitSystem, readonly JugUnit[]>> = { metric: [ML, L], us: [FL_OZ] };
+export const jugUnits = (system: UnitSystem): readonly JugUnit[] => (!converted('L', system) ? [ML, L] : [system === 'imperial' ? IMP_FL_OZ : FL_OZ]);

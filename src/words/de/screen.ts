@@ -12,7 +12,7 @@ export const screen: Translated<typeof EN> = {
   language: 'Sprache',
   languageNotKept: 'Dieses Gerät merkt sich die Wahl der Sprache nicht.',
   units: 'Einheiten',
-  systems: { metric: 'metrisch', us: 'US' },
+  systems: { metric: 'metrisch', 'metric-psi': 'metrisch, psi', 'metric-mph': 'metrisch, mph', acres: 'metrisch, Acres, psi', imperial: 'britische Gallonen', us: 'US' },
   undo: 'Rückgängig',
   redo: 'Wiederholen',
   openFile: 'Datei öffnen',

@@ -20,13 +20,13 @@ rowtailor VERB ...
 rowtailor VERB --help tells more of one verb.
 Exit codes: 0 done, 1 some input refused, 2 wrong usage, 3 unreadable.
 `,
-  advise: `rowtailor advise FILE [--block ID] [--rung ID] [--units metric|us] [--json]
+  advise: `rowtailor advise FILE [--block ID] [--rung ID] [--units SYSTEM] [--json]
 
 Works out every rung of every block of a document, in the order of the file; FILE - reads standard input.
 
   --block ID    only the block with this id
   --rung ID     only the rungs with this id
-  --units       metric (default) or us; for the text alone
+  --units       metric (default), metric-psi, metric-mph, acres, imperial or us; for the text alone
   --json        the whole result with the working of every figure, in the engine's units:
                 {"format": "rowtailor-advice", "version": 1, "results": [...]}, one result per rung
   -h, --help    this text
@@ -37,7 +37,7 @@ Exit codes
   2  wrong usage, or no such block or rung
   3  the file cannot be read, or is no JSON
 `,
-  loads: `rowtailor loads FILE [--block ID] [--rung ID] [--units metric|us] [--json]
+  loads: `rowtailor loads FILE [--block ID] [--rung ID] [--units SYSTEM] [--json]
 
 Works out the loads of every rung's mix (without one, of the block's own label) for its area: litres, land, rows and product of each
 load, the last one included, the order of mixing, what stays in the tank, passes over the rows, hours with turns and fills. Water per
@@ -45,7 +45,7 @@ hectare is the measured one where a headland check in the document holds for the
 
   --block ID    only the block with this id
   --rung ID     only the rungs with this id
-  --units       metric (default) or us; for the text alone
+  --units       metric (default), metric-psi, metric-mph, acres, imperial or us; for the text alone
   --json        everything with the working of every figure, in the engine's units, products in the label's unit:
                 {"format": "rowtailor-loads", "version": 1, "results": [...]}, one result per rung
   -h, --help    this text
@@ -56,7 +56,7 @@ Exit codes
   2  wrong usage, or no such block or rung
   3  the file cannot be read, or is no JSON
 `,
-  fit: `rowtailor fit FILE [--block ID] [--rung ID] [--units metric|us] [--json]
+  fit: `rowtailor fit FILE [--block ID] [--rung ID] [--units SYSTEM] [--json]
 
 Fits nozzle sizes to every rung of a document, in the order of the file; FILE - reads standard input. All combinations are
 searched; the list holds those that no other beats on nozzles changed, profile match and keeping the present speed.
@@ -65,7 +65,7 @@ left and right alike, most changes. All of it may be left out.
 
   --block ID    only the block with this id
   --rung ID     only the rungs with this id
-  --units       metric (default) or us; for the text alone
+  --units       metric (default), metric-psi, metric-mph, acres, imperial or us; for the text alone
   --json        the whole list, its figures with their working, in the engine's units:
                 {"format": "rowtailor-fitting", "version": 1, "fittings": [...]}, one per rung
   -h, --help    this text
@@ -76,7 +76,7 @@ Exit codes
   2  wrong usage, or no such block or rung
   3  the file cannot be read, or is no JSON
 `,
-  spray: `rowtailor spray FILE [--block ID] [--rung ID] [--units metric|us] [--json]
+  spray: `rowtailor spray FILE [--block ID] [--rung ID] [--units SYSTEM] [--json]
 
 Works out for every rung of a document, in the order of the file, where the spray goes: shares on the trees, on the ground, over
 the top and through the row, each with its band; the same by nozzle; deposit by height and how uneven it is; the air where it meets
@@ -86,7 +86,7 @@ It ranks settings. It predicts neither residues nor legal drift, and nothing in 
 
   --block ID    only the block with this id
   --rung ID     only the rungs with this id
-  --units       metric (default) or us; for the text alone
+  --units       metric (default), metric-psi, metric-mph, acres, imperial or us; for the text alone
   --json        the balance, its band, and all that the model was told, in the engine's units:
                 {"format": "rowtailor-spray", "version": 1, "results": [...]}, one result per rung
   -h, --help    this text
@@ -199,7 +199,7 @@ export const cli = {
   tryHelp: (verb?: string) => `See: rowtailor ${verb ? `${verb} ` : ''}--help`,
   noFile: 'Name one document to read, or - for standard input.',
   tooManyFiles: (found: number) => `One document at a time, not ${found}.`,
-  badUnits: (units: string) => `--units is "${units}"; it must be metric or us.`,
+  badUnits: (units: string) => `--units is "${units}"; it must be metric, metric-psi, metric-mph, acres, imperial or us.`,
   noBlock: (id: string, known: readonly string[]) => `There is no block "${id}". Blocks: ${known.join(', ')}.`,
   noRung: (id: string, known: readonly string[]) => `There is no rung "${id}" there. Rungs: ${known.join(', ')}.`,
   unreadable: (file: string, why: string) => `${file} cannot be read: ${why}`,

@@ -9,7 +9,7 @@ export const screen = {
   language: 'Language',
   languageNotKept: 'This device does not keep the choice of a language.',
   units: 'Units',
-  systems: { metric: 'metric', us: 'US' },
+  systems: { metric: 'metric', 'metric-psi': 'metric, psi', 'metric-mph': 'metric, mph', acres: 'metric, acres, psi', imperial: 'imperial gallons', us: 'US' },
   undo: 'Undo',
   redo: 'Redo',
   openFile: 'Open file',

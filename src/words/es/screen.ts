@@ -12,7 +12,7 @@ export const screen: Translated<typeof EN> = {
   language: 'Idioma',
   languageNotKept: 'Este dispositivo no guarda la elección del idioma.',
   units: 'Unidades',
-  systems: { metric: 'métricas', us: 'EE. UU.' },
+  systems: { metric: 'métricas', 'metric-psi': 'métricas, psi', 'metric-mph': 'métricas, mph', acres: 'métricas, acres, psi', imperial: 'galones imperiales', us: 'EE. UU.' },
   undo: 'Deshacer',
   redo: 'Rehacer',
   openFile: 'Abrir archivo',

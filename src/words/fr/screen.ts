@@ -12,7 +12,7 @@ export const screen: Translated<typeof EN> = {
   language: 'Langue',
   languageNotKept: 'Cet appareil ne garde pas le choix de la langue.',
   units: 'Unités',
-  systems: { metric: 'métriques', us: 'É.-U.' },
+  systems: { metric: 'métriques', 'metric-psi': 'métriques, psi', 'metric-mph': 'métriques, mph', acres: 'métriques, acres, psi', imperial: 'gallons impériaux', us: 'É.-U.' },
   undo: 'Annuler',
   redo: 'Rétablir',
   openFile: 'Ouvrir un fichier',

@@ -12,7 +12,7 @@ export const screen: Translated<typeof EN> = {
   language: 'Lingua',
   languageNotKept: 'Questo dispositivo non conserva la scelta della lingua.',
   units: 'Unità',
-  systems: { metric: 'metriche', us: 'USA' },
+  systems: { metric: 'metriche', 'metric-psi': 'metriche, psi', 'metric-mph': 'metriche, mph', acres: 'metriche, acri, psi', imperial: 'galloni imperiali', us: 'USA' },
   undo: 'Annulla',
   redo: 'Ripeti',
   openFile: 'Apri file',

@@ -12,7 +12,7 @@ export const screen: Translated<typeof EN> = {
   language: 'Língua',
   languageNotKept: 'Este dispositivo não guarda a escolha da língua.',
   units: 'Unidades',
-  systems: { metric: 'métricas', us: 'EUA' },
+  systems: { metric: 'métricas', 'metric-psi': 'métricas, psi', 'metric-mph': 'métricas, mph', acres: 'métricas, acres, psi', imperial: 'galões imperiais', us: 'EUA' },
   undo: 'Anular',
   redo: 'Refazer',
   openFile: 'Abrir ficheiro',

@@ -1,6 +1,6 @@
 import Qty from 'js-quantities';
 import { describe, expect, test } from 'vitest';
-import { display, entered, shown, type Unit } from '#core/quantity/units.ts';
+import { converted, display, entered, isUnitSystem, shown, UNIT_SYSTEMS, type Unit, type UnitSystem } from '#core/quantity/units.ts';
 
 /**
  * Every unit that US display changes, against a general unit library and against the definitions written out: foot 0.3048 m,
@@ -85,7 +85,7 @@ test('units without a US form are the same in both', () => {
 });
 
 test('shown and entered undo each other', () => {
-  for (const unit of ALL) for (const v of [-3, 0, 0.001, 1, 1234.5]) expect(entered(shown(v, unit, 'us'), unit, 'us')).toBeCloseTo(v, 9);
+  for (const system of UNIT_SYSTEMS) for (const unit of ALL) for (const v of [-3, 0, 0.001, 1, 1234.5]) expect(entered(shown(v, unit, system), unit, system)).toBeCloseTo(v, 9);
 });
 
 /** What a figure is shown with: sign and decimals, as a grower writes them. */
@@ -107,5 +107,81 @@ test('signs and usual decimals', () => {
   expect(us('bar')).toEqual(['psi', 0]);
   expect(us('kg/ha')).toEqual(['lb/ac', 2]);
   expect(us('km/h')).toEqual(['mph', 1]);
-  for (const unit of ALL) for (const system of ['metric', 'us'] as const) expect(display(unit, system).decimals).toBeGreaterThanOrEqual(0);
+  for (const unit of ALL) for (const system of UNIT_SYSTEMS) expect(display(unit, system).decimals).toBeGreaterThanOrEqual(0);
+});
+
+/** Sets that regions mix: what stands in them, against the definitions written out (imperial gallon 4.54609 L, 160 fluid ounces). */
+const impGal = 4.54609;
+const psi = (lb * 9.80665) / 0.0254 ** 2 / 1e5;
+const MIXED: readonly (readonly [system: UnitSystem, unit: Unit, symbol: string, definition: number])[] = [
+  ['metric-psi', 'bar', 'psi', psi],
+  ['metric-psi', 'km/h', 'km/h', 1],
+  ['metric-psi', 'L/ha', 'L/ha', 1],
+  ['metric-mph', 'km/h', 'mph', 1.609344],
+  ['metric-mph', 'm/s', 'mph', 0.44704],
+  ['metric-mph', 'bar', 'bar', 1],
+  ['acres', 'ha', 'ac', acre],
+  ['acres', 'ha/h', 'ac/h', acre],
+  ['acres', 'L/ha', 'L/ac', 1 / acre],
+  ['acres', 'L/ha/m', 'L/ac per m', 1 / acre],
+  ['acres', 'kg/ha', 'kg/ac', 1 / acre],
+  ['acres', 'kg/ha/m', 'kg/ac per m', 1 / acre],
+  ['acres', 'Lprod/ha', 'L/ac', 1 / acre],
+  ['acres', 'Lprod/ha/m', 'L/ac per m', 1 / acre],
+  ['acres', 'm3/ha', 'm³/ac', 1 / acre],
+  ['acres', 'm2/ha', 'm²/ac', 1 / acre],
+  ['acres', 'm/ha', 'm/ac', 1 / acre],
+  ['acres', 'UCR/ha', 'UCR/ac', 1 / acre],
+  ['acres', 'L', 'L', 1],
+  ['acres', 'kg/hL', 'kg/100 L', 1],
+  ['acres', 'bar', 'psi', psi],
+  ['acres', 'km/h', 'km/h', 1],
+  ['acres', 'm', 'm', 1],
+  ['imperial', 'L', 'imp gal', impGal],
+  ['imperial', 'L/ha', 'imp gal/ac', impGal / acre],
+  ['imperial', 'L/ha/m', 'imp gal/ac per ft', impGal / acre / ft],
+  ['imperial', 'L/min', 'imp gal/min', impGal],
+  ['imperial', 'L/100m', 'imp gal/100 ft', impGal / ft],
+  ['imperial', 'L/100m/m', 'imp gal/100 ft per ft', impGal / ft ** 2],
+  ['imperial', 'L/m3', 'imp gal/1000 ft³', impGal / (1000 * ft ** 3)],
+  ['imperial', 'L/UCR', 'imp gal/UCR', impGal],
+  ['imperial', 'kg/hL', 'lb/100 imp gal', lb / impGal],
+  ['imperial', 'Lprod', 'imp fl oz', impGal / 160],
+  ['imperial', 'Lprod/ha', 'imp fl oz/ac', impGal / 160 / acre],
+  ['imperial', 'Lprod/hL', 'imp fl oz/100 imp gal', 1 / 160],
+  ['imperial', 'Lprod/ha/m', 'imp fl oz/ac per ft', impGal / 160 / acre / ft],
+  ['imperial', 'kg/ha', 'lb/ac', lb / acre],
+  ['imperial', 'm', 'ft', ft],
+  ['imperial', 'km/h', 'mph', 1.609344],
+  ['imperial', 'degC', '°C', 1]
+];
+
+test.each(MIXED)('%s shows %s in %s', (system, unit, symbol, definition) => {
+  expect(display(unit, system).symbol).toBe(symbol);
+  expect(Math.abs((entered(1, unit, system) - entered(0, unit, system)) / definition - 1)).toBeLessThan(1e-12);
+  expect(converted(unit, system)).toBe(definition !== 1);
+});
+
+test('no gallon is left unnamed beside an imperial one', () => {
+  for (const unit of ALL) expect(display(unit, 'imperial').symbol.replace(/imp (gal|fl oz)/g, '')).not.toMatch(/gal|fl oz/);
+});
+
+test('a set is known by its id alone', () => {
+  expect(UNIT_SYSTEMS.every(isUnitSystem)).toBe(true);
+  for (const other of ['', 'US', 'toString', null, 3]) expect(isUnitSystem(other)).toBe(false);
+});
+
+/** One law in every set: rate, flow, speed and spacing belong together whatever they are shown in. */
+test.each(UNIT_SYSTEMS)('a rate in %s is the flow over the land that is passed', (system) => {
+  const [flow, speed, spacing] = [23, 6.4, 4.2];
+  const rate = (600 * flow) / (speed * spacing);
+  const perMinute = entered(shown(flow, 'L/min', system), 'L/min', system);
+  const land = (entered(shown(speed, 'km/h', system), 'km/h', system) * entered(shown(spacing, 'm', system), 'm', system)) / 600;
+  expect(entered(shown(rate, 'L/ha', system), 'L/ha', system)).toBeCloseTo(perMinute / land, 9);
+  // Litres over land, each in its own unit, are the rate in its own.
+  const [gallon, land1] = [entered(1, 'L', system), entered(1, 'ha', system)];
+  expect(entered(1, 'L/ha', system)).toBeCloseTo(gallon / land1, 12);
+  expect(entered(1, 'L/min', system)).toBeCloseTo(gallon, 12);
+  expect(entered(1, 'kg/ha', system)).toBeCloseTo(entered(1, 'kg', system) / land1, 12);
+  expect(entered(1, 'Lprod/ha', system)).toBeCloseTo(entered(1, 'Lprod', system) / land1, 12);
 });

@@ -3,7 +3,7 @@ import type { ToleranceId } from '#core/check/types.ts';
 
 /** What the command line says around the figures of a headland check. */
 export const checkCli = {
-  usage: `rowtailor check FILE [--block ID] [--rung ID] [--units metric|us] [--json]
+  usage: `rowtailor check FILE [--block ID] [--rung ID] [--units SYSTEM] [--json]
 
 Works out the headland check of every rung that has one, in the order of the file; FILE - reads standard input.
 For each: walk round, every round with speed, pressure, catches and refill; measured against wanted water for the
@@ -11,7 +11,7 @@ setting as it is now; the ways to correct it; the trail of rounds; findings, wor
 
   --block ID    only the block with this id
   --rung ID     only the rungs with this id
-  --units       metric (default) or us; for the text alone
+  --units       metric (default), metric-psi, metric-mph, acres, imperial or us; for the text alone
   --json        the whole check with the working of every figure, in the engine's units:
                 {"format": "rowtailor-check", "version": 1, "checks": [...]}, one per rung with a check
   -h, --help    this text

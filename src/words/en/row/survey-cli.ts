@@ -3,7 +3,7 @@ import type { Grouping, Measured, Survey } from '#core/canopy/survey/types.ts';
 /** What `rowtailor survey` says, in English. */
 export const surveyCli = {
   usage: `rowtailor survey FILE [--block-trees N] [--by row|variety [--group-trees NAME=N,...]] [--leave-out TREE,...]
-                      [--row-spacing M,ERROR] [--units metric|us] [--json]
+                      [--row-spacing M,ERROR] [--units SYSTEM] [--json]
 
 Turns the measurements of many trees into one canopy: means with their 95 % intervals, the tallest tenth, the product height × width
 of each tree before averaging, trees that stand out, how many more trees are needed, and which measurement spreads most.
@@ -20,7 +20,7 @@ FILE is a CSV table (comma, semicolon or tab; - reads standard input), one tree 
   --group-trees NAME=N  with --by: trees that stand in each; the whole is then weighted by them
   --leave-out TREE,...  trees that count in nothing, by name, or by their place among the trees that are read, as #3
   --row-spacing M,ERROR mean row spacing and its standard error in metres, as 4,0.05: set beside height and width
-  --units               metric (default) or us; for the text alone
+  --units               metric (default), metric-psi, metric-mph, acres, imperial or us; for the text alone
   --json                everything in metres: {"format": "rowtailor-survey", "version": 1, "canopy": {...}, ...}
   -h, --help            this text
 

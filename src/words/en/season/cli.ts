@@ -1,6 +1,6 @@
 /** What `rowtailor season` says, in English. */
 export const seasonCli = {
-  usage: `rowtailor season FILE [--block ID] [--fixed RUNG] [--weather CSV] [--units metric|us] [--json]
+  usage: `rowtailor season FILE [--block ID] [--fixed RUNG] [--weather CSV] [--units SYSTEM] [--json]
 
 The season of each block of a document: every rung with its setting, what changes from one to the next, which nozzle is open when,
 and water, product and tank fills over all treatments, adapted against one setting for the whole season. Then the canopies that
@@ -10,7 +10,7 @@ growth would have between rungs that were measured. FILE - reads standard input.
   --fixed RUNG    the rung whose setting stands for the whole season; without it, that of the rung with most leaf
   --weather CSV   degree-days for dates between rungs: date, time and temperature_c (or _f), or date with temperature_min_c and
                   temperature_max_c, or with temperature_mean_c; other columns are passed over. A typical year (TMY3) goes by month and day.
-  --units         metric (default) or us; for the text alone
+  --units         metric (default), metric-psi, metric-mph, acres, imperial or us; for the text alone
   --json          everything with the working of every figure, in the engine's units:
                   {"format": "rowtailor-season", "version": 1, "results": [...]}, one result per block
   -h, --help      this text

@@ -4,7 +4,7 @@ import type { LaserRules, LeftOut } from '#core/canopy/laser/types.ts';
 export const laserCli = {
   usage: `rowtailor laser FILE [--row-spacing M] [--side left|right|both] [--platform W,FROM,TO|none] [--ground M]
                      [--skirt M] [--scanner-height M] [--unit m|ft] [--bearing DEG] [--origin X,Y] [--ground-level Z]
-                     [--units metric|us] [--json]
+                     [--units SYSTEM] [--json]
 
 Turns the points of a laser scanner in an alley into a canopy: outline by height band, skirt, top, points by height, gaps along the row.
 FILE is a LAS or LAZ file (LAS 1.2 to 1.4, point formats 0 to 10), told by its own mark, or a CSV table (comma, semicolon or tab; - reads
@@ -27,7 +27,7 @@ For LAS and LAZ, in the file's own coordinates; without them they are read off t
   --bearing DEG         way of the rows, from the file's y axis (north) towards its x axis (east)
   --origin X,Y          a point on the middle of the alley
   --ground-level Z      height of the ground
-  --units               metric (default) or us; for the text alone
+  --units               metric (default), metric-psi, metric-mph, acres, imperial or us; for the text alone
   --json                everything in metres: {"format": "rowtailor-laser", "version": 1, "canopy": {...}, ...}
   -h, --help            this text
 

@@ -2,7 +2,7 @@ const count = (n: number): string => n.toLocaleString('en-US');
 
 /** What `rowtailor strategies` says. */
 export const strategiesCli = {
-  usage: `rowtailor strategies FILE [--block ID] [--rung ID] [--units metric|us] [--draws N [--seed S] [--assumptions]]
+  usage: `rowtailor strategies FILE [--block ID] [--rung ID] [--units SYSTEM] [--draws N [--seed S] [--assumptions]]
                      [--tornado STRATEGY [--of index|water|dose]] [--json | --csv | --methods | --bibtex | --csl] [--manifest FILE]
 
 Sets every strategy side by side, for every rung of a document in the order of the file, those of its "ownStrategies" among them:
@@ -11,7 +11,7 @@ with what each reason makes. FILE - reads standard input.
 
   --block ID    only the block with this id
   --rung ID     only the rungs with this id
-  --units       metric (default) or us; for the text alone
+  --units       metric (default), metric-psi, metric-mph, acres, imperial or us; for the text alone
   --draws N     draw N canopies from the errors of the measurements (100 to 100000), beside the analytic interval
   --seed S      with --draws: whole, from 0; default 1. The same seed draws the same
   --assumptions with --draws: draw the assumptions for which a range is stated as well, evenly over it
