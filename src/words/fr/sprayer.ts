@@ -1,9 +1,9 @@
 import type { Language } from '../words.ts';
 
 export const VERDICTS: Language['verdicts'] = {
-  'in-leaf': 'dans le feuillage',
-  'over-top': 'au-dessus de la cime',
-  'under-skirt': 'sous le feuillage',
+  'in-leaf': 'feuillage',
+  'over-top': 'par-dessus',
+  'under-skirt': 'par-dessous',
   shut: 'fermée',
   unknown: 'inconnu'
 };

@@ -5,7 +5,7 @@ import type { Translated } from '../../translation.ts';
 export const rowPanel: Translated<typeof EN> = {
   row: 'Ce qui pousse dans le rang',
   shape: 'contour',
-  shapes: { wall: 'mur taillé', spindle: 'fuseau', ellipse: 'globe', box: 'rectangle' },
+  shapes: { wall: 'haie taillée', spindle: 'fuseau', ellipse: 'globe', box: 'rectangle' },
   density: 'densité',
   densities: { open: 'claire : la lumière traverse tout l’arbre', medium: 'moyenne : la lumière traverse la cime', dense: 'dense : la lumière ne traverse pas' },
   stage: 'stade phénologique (BBCH)',

@@ -3,7 +3,7 @@ import type { Part } from '../../language.ts';
 /** Why points of a laser scanner make no canopy. */
 export const LASER: Part = {
   refusals: {
-    'laser-no-spacing': 'La distance entre rangs n’a pas été donnée, et aucun rang derrière le premier ne se voit au-delà d’une bande libre. Donnez-la : --row-spacing 3.5.',
+    'laser-no-spacing': 'La distance entre rangs n’a pas été donnée, et aucun rang derrière le premier ne se voit au-delà d’une bande libre. Donnez-la ; en ligne de commande, --row-spacing 3.5.',
     'laser-too-few': 'Points du rang restants : {found} ; il en faut au moins {fewest}, dans deux bandes de hauteur ou plus. Prenez plus de points, ou vérifiez côté, support et sol.',
     'laser-skirt-above-top': 'Le bas du feuillage, à {skirt} m, n’est pas au-dessous du sommet des points, à {top} m. Abaissez-le.',
     'laser-no-face': 'La face du rang est à {face} m du milieu de l’interrang, sur la ligne de rang ou au-delà pour des rangs distants de {spacing} m. Vérifiez la distance entre rangs.',
