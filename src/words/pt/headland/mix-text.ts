@@ -17,7 +17,7 @@ export const mixText: Translated<typeof EN> = {
   },
   formulations: {
     WP: 'WP, pó molhável',
-    WG: 'WG, grânulos dispersíveis em água',
+    WG: 'WG, grânulos dispersíveis',
     DF: 'DF, suspensão seca (dry flowable)',
     SG: 'SG, grânulos solúveis em água',
     SP: 'SP, pó solúvel em água',
