@@ -10,7 +10,7 @@ export const FINDINGS: Language['findings'] = {
   'looks-like-feet': '{height} di altezza con filari a {spacing}: erano piedi?',
   'profile-differs': 'La maggiore larghezza misurata è {widest}, la larghezza della chioma {width}. Verificare quale vale.',
   'gaps-likely': 'Piante a {spacing} e larghe {width} lasciano vuoti. Indicare la parte piena del filare.',
-  'measure-this-next': 'Misurare prima meglio {measurement}: da lì viene {share} dell’incertezza dell’acqua.',
+  'measure-this-next': 'Da misurare meglio prima del resto: {measurement}. Da lì viene {share} dell’incertezza dell’acqua.',
 
   'no-nozzle-open': 'Nessun ugello è aperto, quindi non si irrora nulla. Aprire quelli davanti alle foglie.',
   'nozzle-in-canopy': '{nozzles} {nozzles#si trova|si trovano} dentro la chioma: la macchina non ci sta. Verificare distanza tra i filari e larghezza.',

@@ -26,7 +26,7 @@ export const screen: Translated<typeof EN> = {
   saveKept: 'Salva il testo conservato',
   close: 'Chiudi',
   canopyTop: 'cima',
-  canopyWidth: 'larghezza chioma',
+  canopyWidth: 'larghezza',
   skirt: 'base chioma',
   rowSpacing: 'tra i filari',
   swivelOf: (id) => `orientamento di ${id}`,

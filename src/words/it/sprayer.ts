@@ -2,8 +2,8 @@ import type { Language } from '../words.ts';
 
 export const VERDICTS: Language['verdicts'] = {
   'in-leaf': 'su foglia',
-  'over-top': 'sopra la chioma',
-  'under-skirt': 'sotto la chioma',
+  'over-top': 'oltre cima',
+  'under-skirt': 'sotto base',
   shut: 'chiuso',
   unknown: 'non noto'
 };
