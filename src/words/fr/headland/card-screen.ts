@@ -27,7 +27,7 @@ export const cardScreen: Translated<typeof EN> = {
   fan: 'Ventilateur',
   open: 'Buses ouvertes',
   of: (all) => `sur ${all}`,
-  seconds: (s, course) => `${s} s pour ${course}`,
+  seconds: (s, course) => `${s} s sur ${course}`,
   courses: { m100: '100 m', ft88: '88 ft', ft100: '100 ft' },
   wholeFlow: (flow) => `${flow}, toutes buses ouvertes`,
   gauge: 'en pulvérisant',

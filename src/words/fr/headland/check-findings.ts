@@ -49,7 +49,7 @@ export const CHECK_FINDINGS: NonNullable<Part['findings']> = {
   'check-display-high': 'L’affichage indique {display}, le chronomètre {speed} : il indique {off} de trop. Fiez-vous au chronomètre.',
   'check-display-low': 'L’affichage indique {display}, le chronomètre {speed} : il indique {off} de trop peu. Fiez-vous au chronomètre.',
   'check-speed-not-set': 'Chronométré {speed}, réglé {set} : {off} d’écart. Chaque litre par hectare en dépend ; prenez un autre rapport ou réglez la vitesse chronométrée.',
-  'check-speed-stale': 'La vitesse a été chronométrée avec autre chose : {measurement}. Chronométrez-la de nouveau.',
+  'check-speed-stale': 'La vitesse a été chronométrée avec un autre réglage ({measurement}). Chronométrez-la de nouveau.',
 
   'check-gauge-rest': 'Le manomètre indique {reading} au repos. Remplacez-le : chaque lecture porte cette erreur.',
   'check-gauge-off': 'Le manomètre de la machine indique {read} là où {right} est juste, {off} d’écart. Remplacez-le, ou réglez avec le juste.',
@@ -88,7 +88,7 @@ export const CHECK_FINDINGS: NonNullable<Part['findings']> = {
   'check-volume-far-below': 'Mesuré {volume}, {off} au-dessous des {wanted} souhaités : trop pour la pression. Changez les buses ou la vitesse, puis contrôlez de nouveau.',
   'check-volume-unusual': '{volume} est hors des {least} à {most} que les pulvérisateurs traînés à jet porté pulvérisent d’habitude. Vérifiez largeur, unités et chiffres.',
   'check-uncertain': 'Le volume n’est connu qu’à ±{error}, plus que les {limit} à juger. Pulvérisez plus longtemps, faites plus de passages.',
-  'check-output-stale': 'Le débit a été mesuré avec autre chose : {measurement}. Mesurez-le de nouveau.',
+  'check-output-stale': 'Le débit a été mesuré avec un autre réglage ({measurement}). Mesurez-le de nouveau.',
   'check-output-scaled': 'D’autres buses sont ouvertes qu’à l’essai. Comme toutes sont pareilles, le débit est repris d’après leur nombre : {flow}. Un nouveau recueil le prouverait.',
   'check-aimed-past': '{nozzles} {nozzles#est ouverte mais vise|sont ouvertes mais visent} à côté du feuillage. {nozzles#Fermez-la ou tournez-la|Fermez-les ou tournez-les}, puis mesurez de nouveau débit et pression.',
 

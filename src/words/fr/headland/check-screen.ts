@@ -157,7 +157,7 @@ export const checkScreen: Translated<typeof EN> = {
 
   law: {
     title: 'Le débit suit-il la pression ? Essai à deux pressions',
-    intro: 'Les mêmes buses à deux pressions, distantes d’au moins la moitié. L’exposant doit être d’environ un demi.',
+    intro: 'Les mêmes buses à deux pressions, la seconde d’au moins une fois et demie la première. L’exposant doit être d’environ un demi.',
     fields: { firstBar: 'une pression', firstLPerMin: 'débit à celle-ci', secondBar: 'autre pression', secondLPerMin: 'débit à celle-là' }
   },
 

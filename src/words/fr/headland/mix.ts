@@ -29,7 +29,7 @@ export const MIX: Part = {
     'many-partners': '{count} produits dans une cuve : plus de trois sont rarement essayés ensemble. Demandez si le mélange est autorisé, et faites un essai en bocal.',
     'formulation-unknown': '{product} : son type n’est pas connu, il est donc dernier dans l’ordre. Prenez sa place de l’étiquette.',
     'put-in-no-load': '{product} : il n’y a pas de remplissage {load} maintenant ; il y en a {count}. Vérifiez ce qui a été versé.',
-    'put-in-factor-twice': '{product}, remplissage {load} : {put} au lieu de {due}, comme si le facteur de concentration {factor} était compté deux fois. Ne le pulvérisez pas ; demandez à l’étiquette et au conseiller.',
+    'put-in-factor-twice': '{product}, remplissage {load} : {put} au lieu de {due}, comme si le facteur de concentration {factor} était compté deux fois. Ne le pulvérisez pas ; consultez l’étiquette et le conseiller.',
     'put-in-factor-missed': '{product}, remplissage {load} : {put} au lieu de {due}, comme si le facteur de concentration {factor} était oublié. Versez ce qui manque avant de traiter.',
     'put-in-of-full-load': '{product}, remplissage {load} : {put} est la quantité d’un remplissage plein ; celui-ci prend {due}. Ne le pulvérisez pas ainsi.',
     'put-in-too-much': '{product}, remplissage {load} : {put} au lieu de {due}. Ne le pulvérisez pas ainsi ; le maximum de l’étiquette vaut pour chaque partie de la parcelle.',

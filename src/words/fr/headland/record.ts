@@ -2,6 +2,8 @@ import type { recordWords as EN } from '../../en/headland/record.ts';
 import type { Part } from '../../language.ts';
 import type { Translated } from '../../translation.ts';
 
+const count = (n: number | undefined, one: string, more: string): string => `${n} ${n !== undefined && n < 2 ? one : more}`;
+
 /** What is said of records by the engine's codes. */
 export const RECORD: Part = {};
 
@@ -131,15 +133,15 @@ export const recordWords: Translated<typeof EN> = {
   },
   when: { always: '', 'where-authorised-so': 'si l’autorisation en parle', 'if-any': 's’il y en a' },
   notes: {
-    'keep-years': (p) => `À garder au moins ${p['years']} ans.`,
-    'write-within-days': (p) => `À écrire dans les ${p['days']} jours après le traitement.`,
+    'keep-years': (p) => `À garder au moins ${count(p['years'], 'an', 'ans')}.`,
+    'write-within-days': (p) => `À écrire au plus tard ${count(p['days'], 'jour', 'jours')} après le traitement.`,
     'product-not-mix': () => 'La quantité est celle du produit, pas de la bouillie.',
     'area-in-label-units': () => 'La surface est donnée dans l’unité de l’étiquette.',
     'whole-block-treated': () => 'Là où l’on ne passe qu’un interrang sur deux, toute la parcelle compte comme traitée.',
     'electronic-from': (p) => `Électronique et lisible par machine à partir de ${p['year']}.`,
-    'paper-within-days': (p) => `Les notes sur papier sont reportées dans les ${p['days']} jours après le traitement.`,
+    'paper-within-days': (p) => `Les notes sur papier sont reportées au plus tard ${count(p['days'], 'jour', 'jours')} après le traitement.`,
     'member-states-differ': (p) => `Les États membres peuvent commencer plus tard (Allemagne en ${p['germany']}), et peuvent nommer une autre façon d’indiquer le lieu ; ils fournissent les listes de codes de cultures et de stades.`,
-    'display-days': (p) => `Affiché jusqu’à ${p['days']} jours après que la rentrée est de nouveau permise.`,
+    'display-days': (p) => `Affiché jusqu’à ${count(p['days'], 'jour', 'jours')} après que la rentrée est de nouveau permise.`,
     'output-recorded': () => 'Certains référentiels demandent le volume par surface.'
   },
   /** Stands with every list. */
