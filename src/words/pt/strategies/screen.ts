@@ -50,7 +50,7 @@ export const strategiesScreen: Translated<typeof EN> = {
   scenario: 'E se a copa fosse outra?',
   scenarioHow: 'Mova uma medida: tudo abaixo acompanha. A parcela fica como está até a aplicar.',
   scenarioIs: 'E se: não é o que foi medido. Tudo abaixo é para estas medidas.',
-  measures: { heightM: 'altura da árvore', skirtM: 'altura da saia', widthM: 'largura da copa', rowSpacingM: 'distância entre linhas', ladM2PerM3: 'densidade de área foliar' },
+  measures: { heightM: 'altura da árvore', skirtM: 'altura da saia', widthM: 'largura da copa', rowSpacingM: 'distância entre linhas', ladM2PerM3: 'densidade foliar' },
   densityClass: 'densidade vista',
   densities: { open: 'aberta', medium: 'média', dense: 'densa' },
   putBack: 'Repor',
