@@ -35,7 +35,7 @@ export const COLOURS: Language['colours'] = {
   purple: 'viola',
   olive: 'oliva',
   pink: 'rosa',
-  orange: 'arancione',
+  orange: 'arancio',
   'light-green': 'verde chiaro',
   green: 'verde',
   yellow: 'giallo',
