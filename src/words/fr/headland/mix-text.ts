@@ -17,7 +17,7 @@ export const mixText: Translated<typeof EN> = {
   },
   formulations: {
     WP: 'WP, poudre mouillable',
-    WG: 'WG, granulés à disperser dans l’eau',
+    WG: 'WG, granulés dispersables',
     DF: 'DF, granulé fluide sec',
     SG: 'SG, granulés solubles dans l’eau',
     SP: 'SP, poudre soluble dans l’eau',
