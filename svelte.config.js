@@ -5,6 +5,8 @@ export default {
   kit: {
     adapter: adapter({ fallback: undefined, strict: true }),
     paths: { relative: true },
+    // The first screen's rules come with the page: a dozen small files would each cost a poor network its way there and back.
+    inlineStyleThreshold: 16_000,
     // Nothing leaves the page: every source is our own; Kit adds the hash of its one start script.
     csp: {
       mode: 'hash',

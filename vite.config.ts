@@ -57,6 +57,7 @@ const announcer = (): Plugin => ({
 const groups = [
   // What fetches other files must stand before the spine, which waits for its words.
   { name: 'fetch', test: /vite\/preload-helper|\/src\/words\/translation\.ts/ },
+  { name: 'ground', test: /node_modules\/(svelte|@sveltejs\/kit|esm-env|clsx)\// },
   { name: 'spine', test: new RegExp(`/src/(${SPINE.join('|')})`) },
   ...OTHERS.map((code) => ({ name: `words-${code}`, test: new RegExp(`/src/words/${code}/${FIRST_WORDS}`) }))
 ];

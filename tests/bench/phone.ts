@@ -71,9 +71,9 @@ async function cold(name: string, network: (typeof NETWORKS)[keyof typeof NETWOR
       const look = (): void => {
         const water = document.querySelector('[data-figure=water]')?.textContent ?? '';
         if (document.querySelector('.ground-line') && /\d/.test(water)) (globalThis as { usable?: number }).usable ??= performance.now();
-        else requestAnimationFrame(look);
+        else setTimeout(look, 8);
       };
-      requestAnimationFrame(look);
+      look();
     });
     await page.goto(url, { waitUntil: 'commit' });
     await page.waitForFunction(() => (globalThis as { usable?: number }).usable !== undefined, undefined, { timeout: 60_000 });
