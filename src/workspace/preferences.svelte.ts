@@ -5,16 +5,19 @@ export type Theme = (typeof THEMES)[number];
 
 const KEY = 'rowtailor-preferences';
 
-/** Units and theme: the reader's, not the document's. Kept where the browser lets us, else for this visit. */
+/** Units, theme, size of figures, first steps that were taken: the reader's, not the document's. Kept where the browser lets us, else for this visit. */
 export class Preferences {
   system = $state<UnitSystem>('metric');
   theme = $state<Theme>('paper');
+  /** Large figures, for a room that looks at a projector. */
+  large = $state(false);
 
   constructor(private readonly storage: Pick<Storage, 'getItem' | 'setItem'> | null) {
     try {
       const kept: unknown = JSON.parse(storage?.getItem(KEY) ?? 'null');
       if (kept && typeof kept === 'object') {
         if ('system' in kept && isUnitSystem(kept.system)) this.system = kept.system;
+        if ('large' in kept) this.large = kept.large === true;
         if ('theme' in kept && THEMES.includes(kept.theme as Theme)) this.theme = kept.theme as Theme;
       }
     } catch {
@@ -24,7 +27,7 @@ export class Preferences {
 
   keep(): void {
     try {
-      this.storage?.setItem(KEY, JSON.stringify({ system: this.system, theme: this.theme }));
+      this.storage?.setItem(KEY, JSON.stringify({ system: this.system, theme: this.theme, large: this.large }));
     } catch {
       // Full or forbidden storage loses a preference, nothing else.
     }

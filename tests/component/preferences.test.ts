@@ -21,9 +21,10 @@ describe('preferences', () => {
         const p = new Preferences(storage);
         p.theme = theme;
         p.system = system;
+        p.large = system === 'us';
         p.keep();
         const again = new Preferences(storage);
-        expect([again.theme, again.system]).toEqual([theme, system]);
+        expect([again.theme, again.system, again.large]).toEqual([theme, system, system === 'us']);
       }
   });
   it.each([['nothing', null], ['no JSON', '{'], ['another kind', '[1]'], ['a null', 'null'], ['unknown values', '{"theme":"neon","system":"cubits"}'], ['wrong types', '{"theme":3,"system":{}}']])('%s in storage gives the defaults', (_, text) => {
@@ -31,7 +32,7 @@ describe('preferences', () => {
     expect([p.theme, p.system]).toEqual(['paper', 'metric']);
   });
   it('one bad value does not cost the other', () => {
-    const p = new Preferences(box('{"theme":"sun","system":"cubits"}'));
+    const p = new Preferences(box('{"theme":"sun","system":"cubits","large":1}'));
     expect([p.theme, p.system]).toEqual(['sun', 'metric']);
   });
   it('serve for this visit where storage is missing, forbidden or full', () => {

@@ -1,0 +1,7 @@
+/** The menu's own words, beside those of the screen. */
+export const guideMenu = {
+  large: 'Large figures, for a projector',
+  glossary: 'Symbols and terms',
+  licences: 'Licences',
+  marks: 'Show first steps again'
+} as const;
