@@ -9,7 +9,7 @@ export interface Migration {
   readonly step: (document: Readonly<Record<string, unknown>>) => Record<string, unknown>;
 }
 
-/** Version 1 is the first. */
+/** Version 1 is the first, and frozen. */
 export const MIGRATIONS: readonly Migration[] = [];
 
 /** Lifts a document of an older version, step by step, to the version that this program reads. */
