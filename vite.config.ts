@@ -1,5 +1,6 @@
 import { sveltekit } from '@sveltejs/kit/vite';
 import { defineConfig, type Plugin } from 'vite';
+import { licences } from './tests/tools/licences.ts';
 
 /** What every station stands on. Cut into many small files, as the bundler would by itself, it compresses worse. */
 const SPINE = [
@@ -9,7 +10,7 @@ const SPINE = [
   String.raw`core/canopy/\w+\.ts`,
   String.raw`words/(format|language|fill|names|naming|sentences|options|air)\.ts`,
   String.raw`words/en/(english|findings|refusals|options|sprayer|strategies|differences|formulas|screen|section)\.ts`,
-  String.raw`workspace/(edits|history|workspace)\.`,
+  String.raw`workspace/(edits|history|preferences|workspace)\.`,
   String.raw`section/(frame|machine|measures|palette|scene|section|spray|tree)\.ts`,
   String.raw`ui/parts/(NumberField|Choice)\.`,
   String.raw`ui/section/`,
@@ -62,8 +63,11 @@ const groups = [
   ...OTHERS.map((code) => ({ name: `words-${code}`, test: new RegExp(`/src/words/${code}/${FIRST_WORDS}`) }))
 ];
 
+const { page, worker } = licences(import.meta.dirname);
+
 export default defineConfig({
-  plugins: [announcer(), sveltekit(), translations()],
+  plugins: [announcer(), sveltekit(), translations(), page],
+  worker: { plugins: () => [worker] },
   build: {
     assetsInlineLimit: 0,
     rolldownOptions: { output: { codeSplitting: { groups } } }

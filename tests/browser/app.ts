@@ -159,7 +159,9 @@ export class App {
 }
 
 /** Every journey runs under watch: nothing leaves the page's own origin, and the page never complains. */
-export const test = base.extend<{ app: App; watch: Watch }>({
+export const test = base.extend<{ app: App; watch: Watch; firstVisit: boolean }>({
+  /** Whether this device was never here: first steps are then marked on the demo block. */
+  firstVisit: [false, { option: true }],
   watch: async ({ page, baseURL }, use) => {
     const watch: Watch = { foreign: [], trouble: [] };
     const origin = new URL(baseURL ?? '').origin;
@@ -180,7 +182,8 @@ export const test = base.extend<{ app: App; watch: Watch }>({
     await page.addInitScript(() => addEventListener('securitypolicyviolation', (e) => console.error(`policy: ${e.violatedDirective} ${e.blockedURI}`)));
     await use(watch);
   },
-  app: async ({ page, watch }, use) => {
+  app: async ({ page, watch, firstVisit }, use) => {
+    if (!firstVisit) await page.addInitScript(() => localStorage['rowtailor-preferences'] ??= JSON.stringify({ tried: ['top', 'shut', 'why'] }));
     await use(new App(page));
     expect(watch.foreign, 'requests that left the page').toEqual([]);
     expect(watch.trouble, 'errors of the page').toEqual([]);

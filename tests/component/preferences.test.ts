@@ -32,8 +32,8 @@ describe('preferences', () => {
     expect([p.theme, p.system]).toEqual(['paper', 'metric']);
   });
   it('one bad value does not cost the other', () => {
-    const p = new Preferences(box('{"theme":"sun","system":"cubits","large":1}'));
-    expect([p.theme, p.system]).toEqual(['sun', 'metric']);
+    const p = new Preferences(box('{"theme":"sun","system":"cubits","large":1,"tried":["shut","fly"]}'));
+    expect([p.theme, p.system, p.large, p.tried]).toEqual(['sun', 'metric', false, ['shut']]);
   });
   it('serve for this visit where storage is missing, forbidden or full', () => {
     const refuse = () => {

@@ -10,7 +10,8 @@ import { STRATEGIES } from '#core/dose/strategies.ts';
 import type { Strategy } from '#core/dose/strategy.ts';
 import { formulas } from '#core/working/formula.ts';
 import { display } from '#core/quantity/units.ts';
-import { assumptionWords, certaintyWord, formulaTitle, strategyWords, symbolName, validitySentence } from '#words/naming.ts';
+import { nomenclatureOf } from '#words/nomenclature.ts';
+import { assumptionWords, certaintyWord, formulaTitle, strategyWords, validitySentence } from '#words/naming.ts';
 
 const row = (cells: readonly (string | number)[]): string => `| ${cells.map((c) => String(c).replaceAll('|', '\\|')).join(' | ')} |`;
 const table = (head: readonly string[], rows: readonly (readonly (string | number)[])[]): string => [row(head), row(head.map(() => '---')), ...rows.map(row)].join('\n');
@@ -24,15 +25,7 @@ function formulaPage(): string {
 }
 
 function nomenclature(): string {
-  const seen = new Map<string, { unit: string; in: string[] }>();
-  for (const f of formulas().values())
-    for (const [symbol, u] of Object.entries(f.inputs)) {
-      const key = `${symbol}\u0000${symbolName(symbol, f.id)}`;
-      const entry = seen.get(key) ?? { unit: unit(u), in: [] };
-      entry.in.push(f.id);
-      seen.set(key, entry);
-    }
-  const rows = [...seen].sort(([a], [b]) => (a < b ? -1 : 1)).map(([key, e]) => [...key.split('\u0000'), e.unit, e.in.length > 4 ? `${e.in.slice(0, 3).join(', ')} and ${e.in.length - 3} more` : e.in.join(', ')] as string[]);
+  const rows = nomenclatureOf(formulas().values()).map((s) => [s.symbol, s.meaning, unit(s.unit), s.usedBy.length > 4 ? `${s.usedBy.slice(0, 3).join(', ')} and ${s.usedBy.length - 3} more` : s.usedBy.join(', ')]);
   return page('Nomenclature', 'Symbols of the formulas. A symbol that means different things in different formulas stands once for each meaning.', table(['symbol', 'meaning', 'unit', 'used by'], rows));
 }
 

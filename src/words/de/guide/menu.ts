@@ -1,9 +1,9 @@
-import type { guideMenu as en } from '#words/en/guide/menu.ts';
+import type { guideMenu as EN } from '../../en/guide/menu.ts';
 import type { Translated } from '../../translation.ts';
 
-export const guideMenu: Translated<typeof en> = {
+/** Eigene Worte des Menüs, neben denen des Bildschirms. */
+export const guideMenu: Translated<typeof EN> = {
   large: 'Große Zahlen, für den Beamer',
   glossary: 'Formelzeichen und Begriffe',
-  licences: 'Lizenzen',
-  marks: 'Erste Schritte wieder zeigen'
+  licences: 'Lizenzen'
 };

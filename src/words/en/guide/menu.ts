@@ -2,6 +2,5 @@
 export const guideMenu = {
   large: 'Large figures, for a projector',
   glossary: 'Symbols and terms',
-  licences: 'Licences',
-  marks: 'Show first steps again'
+  licences: 'Licences'
 } as const;

@@ -1,9 +1,9 @@
-import type { guideMenu as en } from '#words/en/guide/menu.ts';
+import type { guideMenu as EN } from '../../en/guide/menu.ts';
 import type { Translated } from '../../translation.ts';
 
-export const guideMenu: Translated<typeof en> = {
+/** Palabras propias del menú, junto a las de la pantalla. */
+export const guideMenu: Translated<typeof EN> = {
   large: 'Cifras grandes, para el proyector',
   glossary: 'Símbolos y términos',
-  licences: 'Licencias',
-  marks: 'Mostrar otra vez los primeros pasos'
+  licences: 'Licencias'
 };
