@@ -1,0 +1,9 @@
+import type { guideMenu as EN } from '../../en/guide/menu.ts';
+import type { Translated } from '../../translation.ts';
+
+/** Paroles propres au menu, à côté de celles de l’écran. */
+export const guideMenu: Translated<typeof EN> = {
+  large: 'Grands chiffres, pour le projecteur',
+  glossary: 'Symboles et termes',
+  licences: 'Licences'
+};

@@ -1,0 +1,9 @@
+import type { guideMenu as EN } from '../../en/guide/menu.ts';
+import type { Translated } from '../../translation.ts';
+
+/** Palavras próprias do menu, ao lado das do ecrã. */
+export const guideMenu: Translated<typeof EN> = {
+  large: 'Algarismos grandes, para o projetor',
+  glossary: 'Símbolos e termos',
+  licences: 'Licenças'
+};
