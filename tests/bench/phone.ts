@@ -4,11 +4,6 @@
  * every kind of thing that can be pressed on the way. The page is served compressed, as static hosts do.
  */
 import { existsSync } from 'node:fs';
-import { readFile } from 'node:fs/promises';
-import { createServer } from 'node:http';
-import type { AddressInfo } from 'node:net';
-import { extname, join } from 'node:path';
-import { gzipSync } from 'node:zlib';
 import type { Page } from 'playwright';
 
 const SLOWER = 6;
@@ -26,25 +21,10 @@ if (!existsSync('build/index.html')) {
 const { chromium } = await import('playwright');
 const { browserPath, LAUNCH_ARGS } = (await import(/* @vite-ignore */ `${process.cwd()}/tests/tools/browser.mjs`)) as typeof import('../tools/browser.mjs');
 
-const TYPES: Readonly<Record<string, string>> = { '.html': 'text/html', '.js': 'text/javascript', '.css': 'text/css', '.svg': 'image/svg+xml', '.png': 'image/png', '.json': 'application/json', '.woff2': 'font/woff2', '.webmanifest': 'application/manifest+json', '.wasm': 'application/wasm' };
-const PACKED = new Set(['.html', '.js', '.css', '.svg', '.json', '.webmanifest']);
-let sent = 0;
-const server = createServer((request, response) => {
-  const path = new URL(request.url ?? '/', 'http://here').pathname;
-  const file = join('build', path.endsWith('/') ? `${path}index.html` : path);
-  readFile(file).then(
-    (bytes) => {
-      const type = extname(file);
-      const body = PACKED.has(type) ? gzipSync(bytes) : bytes;
-      sent += body.length;
-      response.writeHead(200, { 'content-type': TYPES[type] ?? 'application/octet-stream', 'content-length': body.length, ...(PACKED.has(type) ? { 'content-encoding': 'gzip' } : {}) });
-      response.end(body);
-    },
-    () => response.writeHead(404).end()
-  );
-});
-await new Promise<void>((done) => server.listen(0, '127.0.0.1', done));
-const url = `http://127.0.0.1:${(server.address() as AddressInfo).port}/`;
+const { servePacked } = (await import(/* @vite-ignore */ `${process.cwd()}/tests/tools/serve-packed.mjs`)) as typeof import('../tools/serve-packed.mjs');
+
+const server = await servePacked();
+const { url } = server;
 const executablePath = browserPath();
 const browser = await chromium.launch({ args: LAUNCH_ARGS, ...(executablePath ? { executablePath } : {}) });
 const middle = (all: readonly number[]): number => [...all].sort((a, b) => a - b)[Math.floor(all.length / 2)]!;
@@ -65,7 +45,7 @@ async function cold(name: string, network: (typeof NETWORKS)[keyof typeof NETWOR
   let bytes = 0;
   for (let i = 0; i < RUNS; i++) {
     const page = await phone(SLOWER, network);
-    sent = 0;
+    server.sentSince();
     // Noted by the page's own clock, which begins with the navigation.
     await page.addInitScript(() => {
       const look = (): void => {
@@ -78,7 +58,7 @@ async function cold(name: string, network: (typeof NETWORKS)[keyof typeof NETWOR
     await page.goto(url, { waitUntil: 'commit' });
     await page.waitForFunction(() => (globalThis as { usable?: number }).usable !== undefined, undefined, { timeout: 60_000 });
     times.push(await page.evaluate(() => (globalThis as { usable?: number }).usable!));
-    bytes = sent;
+    bytes = server.sentSince();
     await page.context().close();
   }
   console.log(`phone, ${name}, processor ÷ ${SLOWER}, cold: section and water after ${(middle(times) / 1000).toFixed(2)} s (${times.map((t) => (t / 1000).toFixed(2)).join(', ')}), ${(bytes / 1000).toFixed(0)} kB sent by then`);

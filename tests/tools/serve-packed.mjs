@@ -1,0 +1,47 @@
+/** The built page as a static host serves it: compressed, with long-lived names kept. */
+import { readFile } from 'node:fs/promises';
+import { createServer } from 'node:http';
+import { extname, join, normalize } from 'node:path';
+import { gzipSync } from 'node:zlib';
+
+const TYPES = { '.html': 'text/html; charset=utf-8', '.js': 'text/javascript', '.css': 'text/css', '.svg': 'image/svg+xml', '.png': 'image/png', '.json': 'application/json', '.woff2': 'font/woff2', '.webmanifest': 'application/manifest+json', '.wasm': 'application/wasm', '.txt': 'text/plain; charset=utf-8' };
+const PACKED = new Set(['.html', '.js', '.css', '.svg', '.json', '.webmanifest', '.wasm', '.txt']);
+
+/** @returns where it is, how many bytes it sent since it was last asked, and how it is ended */
+export async function servePacked(port = 0) {
+  let sent = 0;
+  const server = createServer((request, response) => {
+    const path = normalize(decodeURIComponent(new URL(request.url ?? '/', 'http://here').pathname)).replace(/^(\.\.[/\\])+/, '');
+    const file = join('build', path.endsWith('/') ? `${path}index.html` : path);
+    readFile(file).then(
+      (bytes) => {
+        const type = extname(file);
+        const packed = PACKED.has(type);
+        const body = packed ? gzipSync(bytes) : bytes;
+        sent += body.length;
+        response.writeHead(200, {
+          'content-type': TYPES[type] ?? 'application/octet-stream',
+          'content-length': body.length,
+          'cache-control': path.includes('/immutable/') ? 'public, max-age=31536000, immutable' : 'no-cache',
+          ...(packed ? { 'content-encoding': 'gzip' } : {})
+        });
+        response.end(body);
+      },
+      () => response.writeHead(404).end()
+    );
+  });
+  await new Promise((done) => server.listen(port, '127.0.0.1', () => done(undefined)));
+  const address = server.address();
+  return {
+    url: `http://127.0.0.1:${typeof address === 'object' && address ? address.port : port}/`,
+    sentSince() {
+      const n = sent;
+      sent = 0;
+      return n;
+    },
+    close() {
+      server.close();
+      server.closeAllConnections();
+    }
+  };
+}
