@@ -81,7 +81,7 @@ describe('fit', () => {
   });
   it.each([
     [['fit'], 'Name one document'],
-    [['fit', DEMO, '--units', 'imperial'], '--units is "imperial"'],
+    [['fit', DEMO, '--units', 'furlongs'], '--units is "furlongs"'],
     [['fit', DEMO, '--block', 'nowhere'], 'no block "nowhere"'],
     [['fit', DEMO, '--fast'], '--fast']
   ])('wrong usage: %j', async (args, message) => {

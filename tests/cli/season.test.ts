@@ -80,7 +80,7 @@ describe('season', () => {
       expect((await rowtailor(['season'])).code).toBe(2);
       expect((await rowtailor([...LOWER, '--fixed', 'none'])).code).toBe(2);
       expect((await rowtailor(['season', FILE, '--block', 'none'])).code).toBe(2);
-      expect((await rowtailor([...LOWER, '--units', 'imperial'])).code).toBe(2);
+      expect((await rowtailor([...LOWER, '--units', 'furlongs'])).code).toBe(2);
       expect((await rowtailor([...LOWER, '--wether', WEATHER])).code).toBe(2);
     });
     it('what cannot be read: exit code 3', async () => {

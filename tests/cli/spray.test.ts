@@ -137,7 +137,7 @@ describe('spray', () => {
 
   it.each([
     [['spray'], 2, 'Name one document'],
-    [['spray', CHERRY, '--units', 'imperial'], 2, '--units is "imperial"'],
+    [['spray', CHERRY, '--units', 'furlongs'], 2, '--units is "furlongs"'],
     [['spray', CHERRY, '--rung', 'nowhere'], 2, 'no rung "nowhere"'],
     [['spray', CHERRY, '--fast'], 2, '--fast'],
     [['spray', 'absent.json'], 3, 'there is no such file']
