@@ -56,7 +56,7 @@ function table(rows: readonly StrategyRow[], system: UnitSystem): string[] {
     interval(r.intervals.index, r.index, system),
     amount(r.water, system),
     interval(r.intervals.water, r.water, system),
-    r.dilute === r.water ? '' : amount(r.dilute, system),
+    amount(r.dilute, system),
     ...(withDose ? [amount(r.dose, system), interval(r.intervals.dose, r.dose, system), r.acts.map(actWord).join(', ')] : [])
   ]);
   return columns([head, ...body], ['left', 'right', 'right', 'right', 'right', 'right', 'right', 'right', 'left']);

@@ -5,6 +5,8 @@ import { axes, plot, scale, textWidth, type AxisWords, type Room, type Scale } f
 
 /** More points than these are drawn as lines of equal crowding: points on points hide each other. */
 export const MOST_POINTS = 10_000;
+/** Up to so many points are drawn large. */
+const MANY_POINTS = 300;
 
 export interface ScatterInput {
   readonly width: number;
@@ -42,7 +44,7 @@ export function scatterScene(input: ScatterInput, layout = scatterLayout(input))
   return plot(width, height, [
     axes(layout.x, layout.y, words, layout.room),
     mark('line', 'whole-dose', { x1: px(layout.room.left), y1: px(layout.y(1)), x2: px(layout.room.right), y2: px(layout.y(1)) }, { key: 'whole' }),
-    rows.length > MOST_POINTS ? crowding(x, y, rows, layout) : mark('path', 'points', { d: dots(x, y, rows, layout) }, { key: 'points' })
+    rows.length > MOST_POINTS ? crowding(x, y, rows, layout) : mark('path', rows.length > MANY_POINTS ? 'points' : 'points few', { d: dots(x, y, rows, layout) }, { key: 'points' })
   ]);
 }
 

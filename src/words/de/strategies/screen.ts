@@ -22,6 +22,7 @@ export const strategiesScreen: Partial<Translated<typeof EN>> = {
     dose: 'Dosis nach Ober- und Untergrenze',
     concentration: 'Konzentration'
   },
+  waterKinds: { dilute: 'einfache Konzentration', applied: 'ausgebracht' },
   concentrationNote: (volume) => `Konzentration: Wasser bei einfacher Konzentration durch die ${volume}, die die Einstellung jetzt ausbringt.`,
   noVolume: 'Die Konzentration braucht eine Einstellung, die ausbringt: Keine Düse ist offen.',
   noLabel: 'Für diese Anlage ist keine Gebrauchsanleitung gewählt, also gibt es keine Dosis. Eine an der Station Reihe wählen.',

@@ -19,6 +19,8 @@ export const strategiesScreen = {
     dose: 'Dose after cap and floor',
     concentration: 'Concentration'
   },
+  /** Beside a strategy's water: to the point of run-off, or what the sprayer puts out, which may be several times as concentrated. */
+  waterKinds: { dilute: 'dilute', applied: 'as applied' },
   concentrationNote: (volume: string) => `Concentration: dilute water over the ${volume} that the setting sprays now.`,
   noVolume: 'Concentration needs a setting that sprays: no nozzle is open.',
   noLabel: 'No label is chosen for this block, so there is no dose. Choose one in the Row station.',

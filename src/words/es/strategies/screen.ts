@@ -22,6 +22,7 @@ export const strategiesScreen: Partial<Translated<typeof EN>> = {
     dose: 'Dosis tras máximo y mínimo',
     concentration: 'Concentración'
   },
+  waterKinds: { dilute: 'diluida', applied: 'aplicada' },
   concentrationNote: (volume) => `Concentración: agua en aplicación diluida entre los ${volume} que pulveriza ahora el ajuste.`,
   noVolume: 'La concentración necesita un ajuste que pulverice: no hay ninguna boquilla abierta.',
   noLabel: 'No se ha elegido etiqueta para esta parcela, así que no hay dosis. Elija una en la sección Fila.',

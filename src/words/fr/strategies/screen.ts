@@ -22,6 +22,7 @@ export const strategiesScreen: Translated<typeof EN> = {
     dose: 'Dose après plafond et plancher',
     concentration: 'Concentration'
   },
+  waterKinds: { dilute: 'concentration simple', applied: 'appliquée' },
   concentrationNote: (volume) => `Concentration : eau à concentration simple divisée par les ${volume} que le réglage pulvérise maintenant.`,
   noVolume: 'La concentration demande un réglage qui pulvérise : aucune buse n’est ouverte.',
   noLabel: 'Aucune étiquette n’est choisie pour cette parcelle, il n’y a donc pas de dose. Choisissez-en une au poste Rang.',

@@ -22,6 +22,7 @@ export const strategiesScreen: Translated<typeof EN> = {
     dose: 'Dose dopo massimo e minimo',
     concentration: 'Concentrazione'
   },
+  waterKinds: { dilute: 'a volume normale', applied: 'distribuita' },
   concentrationNote: (volume) => `Concentrazione: acqua a volume normale sul volume che la regolazione distribuisce ora, ${volume}.`,
   noVolume: 'La concentrazione richiede una regolazione che irrora: nessun ugello è aperto.',
   noLabel: 'Per questo appezzamento non è scelta alcuna etichetta, quindi non c’è dose. Sceglierne una in Filare.',

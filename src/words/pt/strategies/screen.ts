@@ -22,6 +22,7 @@ export const strategiesScreen: Translated<typeof EN> = {
     dose: 'Dose com máximo e mínimo',
     concentration: 'Concentração'
   },
+  waterKinds: { dilute: 'diluída', applied: 'aplicada' },
   concentrationNote: (volume) => `Concentração: água em aplicação diluída sobre os ${volume} que a regulação pulveriza agora.`,
   noVolume: 'A concentração precisa de uma regulação que pulverize: nenhum bico está aberto.',
   noLabel: 'Nenhum rótulo escolhido para esta parcela, por isso não há dose. Escolha um na área Linha.',
