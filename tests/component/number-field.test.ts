@@ -62,6 +62,20 @@ describe('leaving and stepping', () => {
     await expect.element(box).toHaveValue('3.2');
     expect(change).not.toHaveBeenCalled();
   });
+  it('left while refused, puts back what stood there, not what was accepted on the way, and still says why', async () => {
+    const { box, change, screen } = await field();
+    await box.click();
+    await userEvent.keyboard('9');
+    expect(last(change)).toBe(9);
+    await screen.rerender({ value: 9 });
+    await userEvent.keyboard('9{Tab}');
+    expect(last(change)).toBe(3.2);
+    await screen.rerender({ value: 3.2 });
+    await expect.element(box).toHaveValue('3.2');
+    await expect.element(screen.getByRole('alert')).toHaveTextContent('canopy top: 99 is outside');
+    await screen.rerender({ value: 3 });
+    await expect.element(screen.getByRole('alert')).not.toBeInTheDocument();
+  });
   it('an arrow lands on the next value of the grid, not one further', async () => {
     const { box, change } = await field({ value: 3.17 });
     await box.click();
