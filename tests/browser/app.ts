@@ -183,7 +183,14 @@ export const test = base.extend<{ app: App; watch: Watch; firstVisit: boolean }>
     await use(watch);
   },
   app: async ({ page, watch, firstVisit }, use) => {
-    if (!firstVisit) await page.addInitScript(() => localStorage['rowtailor-preferences'] ??= JSON.stringify({ tried: ['top', 'shut', 'why'] }));
+    if (!firstVisit)
+      await page.addInitScript(() => {
+        try {
+          localStorage['rowtailor-preferences'] ??= JSON.stringify({ tried: ['top', 'shut', 'why'] });
+        } catch {
+          // A blank page, or a device that forbids storage.
+        }
+      });
     await use(new App(page));
     expect(watch.foreign, 'requests that left the page').toEqual([]);
     expect(watch.trouble, 'errors of the page').toEqual([]);
