@@ -12,6 +12,8 @@ export default defineConfig({
   test: {
     name: 'component',
     include: ['tests/component/**/*.test.ts'],
+    // A busy machine is no fault of the page.
+    expect: { poll: { timeout: 8_000 } },
     browser: {
       enabled: true,
       headless: true,
