@@ -12,6 +12,8 @@ test('no barrier in either station in any theme', async ({ app, page }) => {
   await page.locator('#working-water .working').first().waitFor();
   await page.locator('.working details').evaluateAll((all) => all.slice(0, 12).forEach((d) => ((d as HTMLDetailsElement).open = true)));
   await app.field('skirt').fill('9');
+  // On a phone the drawing stays while the rest scrolls under it: what lies under it, and cannot be touched, would be taken for lying on it.
+  await page.evaluate(() => scrollTo(0, 0));
   await cleanInAll(page, 'section, open, with a contradiction');
   await app.undo.click();
   await app.to('Row');

@@ -185,7 +185,7 @@ test('a browser that forbids storage: the app works, and says that nothing is ke
   });
   await app.open();
   await app.field('canopy top').fill('2.9');
-  await expect(page.getByRole('status')).toHaveText('Could not keep the document on this device: save it as a file.');
+  await expect(page.getByRole('banner').getByRole('status')).toHaveText('Could not keep the document on this device: save it as a file.');
   expect(numberIn(await app.saveFile().then((t) => /"heightM": 2\.9/.exec(t)?.[0] ?? '0'))).toBe(2.9);
 });
 
