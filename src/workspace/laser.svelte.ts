@@ -3,7 +3,8 @@ import { DEFAULT_RULES } from '#core/canopy/laser/rules.ts';
 import type { LaserRules } from '#core/canopy/laser/types.ts';
 import type { Refused } from '#core/working/answer.ts';
 import type { RowProblem } from '#job/csv/header.ts';
-import { LaserClient } from '#store/laser/client.ts';
+import { FileClient } from '#store/file/client.ts';
+import { startLaser, wasm, type LaserClient } from '#store/laser/client.ts';
 import type { Judged, OpenedPoints } from '#store/laser/messages.ts';
 import { patchCanopy } from './edits.ts';
 import type { Workspace } from './workspace.svelte.ts';
@@ -38,7 +39,8 @@ export class LaserBench {
   async open(file: Blob, name: string): Promise<void> {
     this.close();
     this.reading = 0;
-    const client = (this.client = new LaserClient(
+    const client: LaserClient = (this.client = new FileClient(
+      startLaser,
       (judged) => {
         this.judged = judged;
         this.busy = false;
@@ -49,7 +51,7 @@ export class LaserBench {
       }
     ));
     try {
-      const opened = await client.open(file, name);
+      const opened = await client.open({ file, name, wasm });
       if (this.client !== client || opened === null) return;
       this.reading = null;
       this.problems = opened.problems;
@@ -85,7 +87,7 @@ export class LaserBench {
   judge(): void {
     if (!this.client || !this.placement) return;
     this.busy = true;
-    this.client.judge({ placement: this.placement, rules: this.asked });
+    this.client.ask({ placement: this.placement, rules: this.asked });
   }
   setRules(patch: { readonly [K in keyof LaserRules]?: LaserRules[K] | undefined }): void {
     const next = { ...this.rules, ...patch };

@@ -7,7 +7,8 @@ import { BAND_M, THRESHOLD_DOUBT } from '#core/canopy/photo/rules.ts';
 import { LEVELS, type CanopyPhoto } from '#core/canopy/photo/types.ts';
 import { outlineOf } from '#core/canopy/outline.ts';
 import type { Refused } from '#core/working/answer.ts';
-import { PhotoClient } from '#store/photo/client.ts';
+import { FileClient } from '#store/file/client.ts';
+import { startPhoto, type PhotoClient } from '#store/photo/client.ts';
 import type { Opened } from '#store/photo/messages.ts';
 import { patchCanopy } from './edits.ts';
 import type { Workspace } from './workspace.svelte.ts';
@@ -85,7 +86,8 @@ export class PhotoBench {
   async open(file: Blob): Promise<void> {
     this.close();
     this.reading = 0;
-    const client = (this.client = new PhotoClient(
+    const client: PhotoClient = (this.client = new FileClient(
+      startPhoto,
       (histograms) => {
         this.counted = this.asked;
         this.histograms = histograms;
@@ -96,8 +98,8 @@ export class PhotoBench {
       }
     ));
     try {
-      const opened = await client.open(file);
-      if (this.client !== client) return;
+      const opened = await client.open({ file });
+      if (this.client !== client || opened === null) return;
       this.reading = null;
       if ('kind' in opened) {
         this.problem = opened;
@@ -131,7 +133,7 @@ export class PhotoBench {
   count(): void {
     if (!this.picture || this.edges.length < 2) return;
     this.asked = this.edges;
-    this.client?.count({ frame: this.frame, bands: this.edges.length - 1 });
+    this.client?.ask({ frame: this.frame, bands: this.edges.length - 1 });
   }
 
   /** Moves an edge of the frame, as far as the picture and the edge across let it. */

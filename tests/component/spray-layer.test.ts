@@ -3,7 +3,8 @@ import { render } from 'vitest-browser-svelte';
 import type { Document } from '../../src/core/setting/document.ts';
 import { frameFor } from '../../src/section/frame.ts';
 import { SprayClient, startWorker, type Port } from '../../src/store/spray/client.ts';
-import type { Message, Task } from '../../src/store/spray/messages.ts';
+import type { Message as AnyMessage } from '../../src/store/asking/client.ts';
+import type { Given, Task } from '../../src/store/spray/messages.ts';
 import SpraySwitch from '../../src/ui/spray/SpraySwitch.svelte';
 import { sheet } from '../../src/ui/spray/files.ts';
 import { pngOf } from '../../src/ui/spray/png.ts';
@@ -12,6 +13,8 @@ import { Workspace } from '../../src/workspace/workspace.svelte.ts';
 import demo from '../../demo-data/lower-bench.json';
 import { sprayBalance, sprayBand, sprayPicture } from '../support/spray-drawn.ts';
 import SprayDrawing from './SprayDrawing.svelte';
+
+type Message = AnyMessage<Given>;
 
 let shown: SprayView | null = null;
 afterEach(() => shown?.hide());

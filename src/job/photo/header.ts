@@ -89,5 +89,3 @@ function webpSize(v: DataView): PictureHeader | Refused {
 
 /** The decoder could make nothing of it. */
 export const UNDECODABLE = refused('photo-undecodable', 'photo');
-/** The user stopped it. */
-export const CANCELLED = refused('photo-cancelled', 'photo');

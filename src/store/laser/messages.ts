@@ -37,11 +37,9 @@ export interface Judged {
   readonly tooFar: number;
 }
 
-/** To the worker: the file once, with the place of what unpacks it, then how its points are to be judged. To stop it, the worker is ended. */
-export type Task = { readonly kind: 'open'; readonly file: Blob; readonly name: string; readonly wasm: string } | { readonly kind: 'judge'; readonly asked: Asked };
-
-/** From the worker. */
-export type Message =
-  | { readonly kind: 'progress'; readonly done: number }
-  | { readonly kind: 'opened'; readonly opened: OpenedPoints | NotOpened }
-  | { readonly kind: 'judged'; readonly judged: Judged };
+/** The file, with the place of what unpacks it. */
+export interface Opening {
+  readonly file: Blob;
+  readonly name: string;
+  readonly wasm: string;
+}

@@ -5,11 +5,12 @@ import type { LaserPoints } from '#core/canopy/laser/types.ts';
 import type { RowProblem } from '#job/csv/header.ts';
 import { readLaserFile } from '#job/laser/open.ts';
 import type { Source } from '#job/laser/source.ts';
-import type { Message, NotOpened, OpenedPoints, Task } from './messages.ts';
+import type { Message, Task } from '../file/client.ts';
+import type { Asked, Judged, NotOpened, OpenedPoints, Opening } from './messages.ts';
 import { startUnpacker } from './unpacker.ts';
 
 /** Reads laser points beside the page's own thread and keeps them: nothing of them leaves the device. */
-const scope = globalThis as unknown as { onmessage: ((event: MessageEvent<Task>) => void) | null; postMessage(message: Message, transfer?: Transferable[]): void };
+const scope = globalThis as unknown as { onmessage: ((event: MessageEvent<Task<Opening, Asked>>) => void) | null; postMessage(message: Message<OpenedPoints | NotOpened, Judged>, transfer?: Transferable[]): void };
 
 /** Points that are kept; of more, every second, third … is: so many are judged anew in some two seconds when a rule changes. */
 const MOST_KEPT = 1_500_000;
@@ -38,7 +39,7 @@ function progress(done: number): void {
   scope.postMessage({ kind: 'progress', done });
 }
 
-async function opened(file: Blob, name: string, wasm: string): Promise<OpenedPoints | NotOpened> {
+async function opened({ file, name, wasm }: Opening): Promise<OpenedPoints | NotOpened> {
   const problems: RowProblem[] = [];
   const tell = (p: RowProblem): void => void (problems.length < TOLD_LINES && problems.push(p));
   const read = await readLaserFile(sourceOf(file, name), () => startUnpacker(wasm), MOST_KEPT, tell, progress, MOST_LINES);
@@ -64,11 +65,11 @@ const fail = (error: unknown): void => {
 };
 
 scope.onmessage = ({ data: task }) => {
-  if (task.kind === 'open') void opened(task.file, task.name, task.wasm).then((o) => scope.postMessage({ kind: 'opened', opened: o }), fail);
+  if (task.kind === 'open') void opened(task.opening).then((o) => scope.postMessage({ kind: 'opened', opened: o }), fail);
   else {
     const { points, tooFar } = placedBy(task.asked.placement);
     const { made, state } = sortedPoints(points, task.asked.rules);
     const shown = thinned(points, state, MOST_SHOWN);
-    scope.postMessage({ kind: 'judged', judged: { made, shown, tooFar } }, [shown.lateralM.buffer, shown.heightM.buffer, shown.state.buffer]);
+    scope.postMessage({ kind: 'told', told: { made, shown, tooFar } }, [shown.lateralM.buffer, shown.heightM.buffer, shown.state.buffer]);
   }
 };

@@ -1,10 +1,11 @@
 import { histogramsOf } from '#core/canopy/photo/frame.ts';
 import type { Refused } from '#core/working/answer.ts';
 import { HEAD_BYTES, readPictureHeader, UNDECODABLE } from '#job/photo/header.ts';
-import type { Message, Opened, Task } from './messages.ts';
+import type { Message, Task } from '../file/client.ts';
+import type { Asked, Opened, Opening } from './messages.ts';
 
 /** Reads a picture beside the page's own thread and keeps the brightness of its pixels: nothing of it leaves the device. */
-const scope = globalThis as unknown as { onmessage: ((event: MessageEvent<Task>) => void) | null; postMessage(message: Message, transfer?: Transferable[]): void };
+const scope = globalThis as unknown as { onmessage: ((event: MessageEvent<Task<Opening, Asked>>) => void) | null; postMessage(message: Message<Opened | Refused, Uint32Array>, transfer?: Transferable[]): void };
 
 let levels = new Uint8Array(0);
 let width = 0;
@@ -65,9 +66,9 @@ const fail = (error: unknown): void => {
 };
 
 scope.onmessage = ({ data: task }) => {
-  if (task.kind === 'open') void opened(task.file).then((o) => scope.postMessage({ kind: 'opened', opened: o }, 'preview' in o ? [o.preview.rgba.buffer] : []), fail);
+  if (task.kind === 'open') void opened(task.opening.file).then((o) => scope.postMessage({ kind: 'opened', opened: o }, 'preview' in o ? [o.preview.rgba.buffer] : []), fail);
   else {
     const histograms = histogramsOf(levels, width, height, task.asked.frame, task.asked.bands);
-    scope.postMessage({ kind: 'counted', histograms }, [histograms.buffer]);
+    scope.postMessage({ kind: 'told', told: histograms }, [histograms.buffer]);
   }
 };

@@ -4,10 +4,11 @@ import { picture } from '#core/spray/picture.ts';
 import { transport, type Transport } from '#core/spray/transport.ts';
 import { warm } from '#core/spray/warm.ts';
 import type { SprayCase, SprayPicture } from '#core/spray/types.ts';
-import type { Asked, Message, Task } from './messages.ts';
+import type { Message } from '../asking/client.ts';
+import type { Asked, Given, Task } from './messages.ts';
 
 /** The spray model beside the page's own thread, kept as long as the page: once warm it answers within a frame. */
-const scope = globalThis as unknown as { onmessage: ((event: MessageEvent<Task>) => void) | null; postMessage(message: Message, transfer?: ArrayBuffer[]): void };
+const scope = globalThis as unknown as { onmessage: ((event: MessageEvent<Task>) => void) | null; postMessage(message: Message<Given>, transfer?: ArrayBuffer[]): void };
 
 /** Which flights a case needs: nozzles, their flow and their drops only weigh them. */
 const keyOf = ({ nozzles: _, volumeLPerHa: _v, ladRange: _l, stated: _s, ...flies }: SprayCase): string => JSON.stringify(flies);

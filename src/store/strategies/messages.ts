@@ -37,9 +37,3 @@ export const KINDS: readonly Kind[] = ['draws', 'table'];
 
 /** To the worker; `number` comes back with the answer. What is no longer wanted is dropped by its number. */
 export type Task = { readonly [K in Kind]: { readonly kind: K; readonly number: number; readonly asked: Asked[K] } }[Kind] | { readonly kind: 'drop'; readonly number: number };
-
-/** From the worker. */
-export type Message =
-  | { readonly [K in Kind]: { readonly kind: K; readonly number: number; readonly given: Given[K] } }[Kind]
-  | { readonly kind: 'progress'; readonly number: number; readonly done: number }
-  | { readonly kind: 'failed'; readonly number: number; readonly why: string };

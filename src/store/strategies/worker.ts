@@ -1,9 +1,10 @@
 import { drawSteps } from '#core/dose/compare/draws.ts';
-import type { Asked, Message, Task } from './messages.ts';
+import type { Message } from '../asking/client.ts';
+import type { Asked, Given, Task } from './messages.ts';
 import { tableSteps, transferred } from './table.ts';
 
 /** The comparison of strategies beside the page's own thread. */
-const scope = globalThis as unknown as { onmessage: ((event: MessageEvent<Task>) => void) | null; postMessage(message: Message, transfer?: ArrayBuffer[]): void };
+const scope = globalThis as unknown as { onmessage: ((event: MessageEvent<Task>) => void) | null; postMessage(message: Message<Given>, transfer?: ArrayBuffer[]): void };
 
 /** Lets messages that have come in be heard first. */
 const channel = new MessageChannel();

@@ -1,7 +1,10 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { SprayClient, type Port } from '#store/spray/client.ts';
-import type { Message, Task } from '#store/spray/messages.ts';
+import type { Message as AnyMessage } from '#store/asking/client.ts';
+import type { Given, Task } from '#store/spray/messages.ts';
 import { sprayBalance, sprayBand, sprayCaseOf, sprayPicture } from '../../support/spray-drawn.ts';
+
+type Message = AnyMessage<Given>;
 
 /** A worker that answers when it is told to. */
 class Told implements Port {

@@ -1,7 +1,10 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { StrategiesClient, type Port } from '#store/strategies/client.ts';
-import type { Message, Table, Task } from '#store/strategies/messages.ts';
+import type { Message as AnyMessage } from '#store/asking/client.ts';
+import type { Given, Table, Task } from '#store/strategies/messages.ts';
 import { document } from '../../support/sample.ts';
+
+type Message = AnyMessage<Given>;
 
 /** A worker that answers when it is told to. */
 class Told implements Port {

@@ -17,8 +17,7 @@ export const PHOTO: Part = {
     'photo-file-large': 'Die Datei hat {size} MB; gelesen werden höchstens {most} MB. Das Bild kleiner speichern.',
     'photo-too-large': 'Das Bild hat {width} × {height} Pixel; gelesen werden höchstens {most} Millionen Pixel. Kleiner speichern.',
     'photo-too-small': 'Das Bild hat {width} × {height} Pixel; nötig sind mindestens {least} Pixel in jeder Richtung. Ein größeres aufnehmen.',
-    'photo-undecodable': 'Das Bild ist beschädigt, oder von einer Art, die dieser Browser nicht liest. In einem anderen Programm öffnen und als JPEG speichern.',
-    'photo-cancelled': 'Das Lesen des Bilds wurde angehalten.'
+    'photo-undecodable': 'Das Bild ist beschädigt, oder von einer Art, die dieser Browser nicht liest. In einem anderen Programm öffnen und als JPEG speichern.'
   },
   fields: { photo: 'Foto', 'photo.bands': 'Foto' },
   formulas: {

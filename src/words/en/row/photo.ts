@@ -17,8 +17,7 @@ export const PHOTO: Part = {
     'photo-file-large': 'The file has {size} MB; at most {most} MB are read. Save the picture smaller.',
     'photo-too-large': 'The picture is {width} × {height} pixels; at most {most} million pixels are read. Save it smaller.',
     'photo-too-small': 'The picture is {width} × {height} pixels; at least {least} pixels each way are needed. Take a larger one.',
-    'photo-undecodable': 'The picture is damaged, or of a kind that this browser does not read. Open it in another program and save it as JPEG.',
-    'photo-cancelled': 'Reading the picture was stopped.'
+    'photo-undecodable': 'The picture is damaged, or of a kind that this browser does not read. Open it in another program and save it as JPEG.'
   },
   fields: { photo: 'photograph', 'photo.bands': 'photograph' },
   formulas: {

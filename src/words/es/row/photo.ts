@@ -17,8 +17,7 @@ export const PHOTO: Part = {
     'photo-file-large': 'El archivo tiene {size} MB; se leen como máximo {most} MB. Guarde la imagen más pequeña.',
     'photo-too-large': 'La imagen tiene {width} × {height} píxeles; se leen como máximo {most} millones de píxeles. Guárdela más pequeña.',
     'photo-too-small': 'La imagen tiene {width} × {height} píxeles; hacen falta al menos {least} píxeles en cada sentido. Tome una mayor.',
-    'photo-undecodable': 'La imagen está dañada, o es de un tipo que este navegador no lee. Ábrala en otro programa y guárdela como JPEG.',
-    'photo-cancelled': 'Se detuvo la lectura de la imagen.'
+    'photo-undecodable': 'La imagen está dañada, o es de un tipo que este navegador no lee. Ábrala en otro programa y guárdela como JPEG.'
   },
   fields: { photo: 'fotografía', 'photo.bands': 'fotografía' },
   formulas: {

@@ -17,8 +17,7 @@ export const PHOTO: Part = {
     'photo-file-large': 'Le fichier fait {size} Mo ; {most} Mo au plus sont lus. Enregistrez l’image plus petite.',
     'photo-too-large': 'L’image fait {width} × {height} pixels ; {most} millions de pixels au plus sont lus. Enregistrez-la plus petite.',
     'photo-too-small': 'L’image fait {width} × {height} pixels ; il en faut au moins {least} dans chaque sens. Prenez-en une plus grande.',
-    'photo-undecodable': 'L’image est endommagée, ou d’un type que ce navigateur ne lit pas. Ouvrez-la dans un autre programme et enregistrez-la en JPEG.',
-    'photo-cancelled': 'La lecture de l’image a été arrêtée.'
+    'photo-undecodable': 'L’image est endommagée, ou d’un type que ce navigateur ne lit pas. Ouvrez-la dans un autre programme et enregistrez-la en JPEG.'
   },
   fields: { photo: 'photo', 'photo.bands': 'photo' },
   formulas: {

@@ -17,8 +17,7 @@ export const PHOTO: Part = {
     'photo-file-large': 'Il file ha {size} MB; se ne leggono al massimo {most} MB. Salvare l’immagine più piccola.',
     'photo-too-large': 'L’immagine è di {width} × {height} pixel; se ne leggono al massimo {most} milioni. Salvarla più piccola.',
     'photo-too-small': 'L’immagine è di {width} × {height} pixel; servono almeno {least} pixel per verso. Scattarne una più grande.',
-    'photo-undecodable': 'L’immagine è danneggiata, o di un tipo che questo browser non legge. Aprirla in un altro programma e salvarla come JPEG.',
-    'photo-cancelled': 'La lettura dell’immagine è stata fermata.'
+    'photo-undecodable': 'L’immagine è danneggiata, o di un tipo che questo browser non legge. Aprirla in un altro programma e salvarla come JPEG.'
   },
   fields: { photo: 'fotografia', 'photo.bands': 'fotografia' },
   formulas: {

@@ -17,8 +17,7 @@ export const PHOTO: Part = {
     'photo-file-large': 'O ficheiro tem {size} MB; leem-se no máximo {most} MB. Guarde a imagem mais pequena.',
     'photo-too-large': 'A imagem tem {width} × {height} píxeis; leem-se no máximo {most} milhões de píxeis. Guarde-a mais pequena.',
     'photo-too-small': 'A imagem tem {width} × {height} píxeis; são precisos pelo menos {least} em cada sentido. Use uma maior.',
-    'photo-undecodable': 'A imagem está danificada, ou é de um tipo que este navegador não lê. Abra-a noutro programa e guarde-a como JPEG.',
-    'photo-cancelled': 'A leitura da imagem foi parada.'
+    'photo-undecodable': 'A imagem está danificada, ou é de um tipo que este navegador não lê. Abra-a noutro programa e guarde-a como JPEG.'
   },
   fields: { photo: 'fotografia', 'photo.bands': 'fotografia' },
   formulas: {
