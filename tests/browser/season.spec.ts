@@ -79,7 +79,7 @@ test('no barrier in the season in any theme; what can be pressed is 48 px high a
   await addRung(page, 'Full bloom', 65);
   await season(page).getByText('How these were worked out').click();
   expect.soft(await small(page, '.season', 48)).toEqual([]);
-  await season(page).getByRole('button', { name: 'Working of water on a hectare' }).click();
+  await season(page).getByRole('button', { name: 'Working of water by area' }).click();
   await expect(season(page).getByText('Season: water').first()).toBeVisible();
   await cleanInAll(page, 'season');
   expect.soft(await wide(page)).toEqual([]);

@@ -60,7 +60,7 @@ describe('season', () => {
     const { code, out } = await rowtailor(['season', '-', '--block', 'lower-bench'], text);
     expect(code).toBe(0);
     expect(plainText(out).replace(/\s+/g, ' ')).toContain('the treatments planned come to 4.50 kg/ha in the season; its label allows 4.00 kg/ha. Plan fewer.');
-    expect(plainText(out)).toMatch(/Protective fungicide \(invented\), on a hectare +– +– +–/);
+    expect(plainText(out)).toMatch(/Protective fungicide \(invented\), by area +– +– +–/);
   });
   it('a rung that cannot be worked out is told, exit code 1, and no total is made over the rest', async () => {
     const text = changed((d) => (d.blocks[0].rungs[0].canopy.skirtM = 5, d.blocks[0].rungs[0].setting.nozzles = d.machines[0].nozzles.map((n: { id: string }) => ({ position: n.id, open: false }))));

@@ -36,7 +36,7 @@ describe('what a season shows', () => {
     expect(row('Figures of each rung', 'Water sprayed')).toBe('Water sprayed208 L/ha301 L/ha361 L/ha');
     expect(text()).toContain('Petal fall → Full leaf L8 and R8 open.');
     // 361 three times against 361, 301 and 208: by hand 1083 − 870.
-    expect(row('The season: adapted against one setting', 'water on')).toMatch(/^water on a hectare ?1 083 L\/ha ?870 L\/ha ?213 L\/ha, 20 %$/);
+    expect(row('The season: adapted against one setting', 'water by')).toMatch(/^water by area ?1 083 L\/ha ?870 L\/ha ?213 L\/ha, 20 %$/);
     expect(text()).toContain('One treatment is assumed where none was entered.');
   });
   it('in US units nothing metric is left in the tables', async () => {
@@ -45,7 +45,7 @@ describe('what a season shows', () => {
   });
   it('the label’s season maximum takes the total away and says why', async () => {
     const { text, row } = await open('metric', (d) => (d.labels[0].maxPerSeason = 4));
-    expect(row('The season: adapted against one setting', 'Protective fungicide (invented), on a hectare')).toMatch(/– ?– ?–$/);
+    expect(row('The season: adapted against one setting', 'Protective fungicide (invented), by area')).toMatch(/– ?– ?–$/);
     expect(text()).toContain('come to 4.50 kg/ha in the season; its label allows 4.00 kg/ha');
   });
   it('the maximum and the number of uses are entered from the label, and kept with it', async () => {
@@ -72,7 +72,7 @@ describe('treatments', () => {
     await screen.getByRole('spinbutton', { name: 'Treatments at Petal fall' }).fill('4');
     expect(rung('petal-fall').treatments).toBe(4);
     // 1083 and three times 361 more; 870 and three times 301.6 more.
-    expect(row('The season: adapted against one setting', 'water on')).toMatch(/2 16[56] L\/ha ?1 77[456] L\/ha/);
+    expect(row('The season: adapted against one setting', 'water by')).toMatch(/2 16[56] L\/ha ?1 77[456] L\/ha/);
     expect(reads()).toBe(true);
     workspace.undo();
     expect(rung('petal-fall')).not.toHaveProperty('treatments');
@@ -80,7 +80,7 @@ describe('treatments', () => {
   it('one setting for the whole season is chosen from the rungs', async () => {
     const { screen, row, text } = await open();
     await screen.getByLabelText('One setting for the whole season').selectOptions('Mouse-ear');
-    expect(row('The season: adapted against one setting', 'water on')).toMatch(/62[345] L\/ha ?870 L\/ha ?24[567] L\/ha more/);
+    expect(row('The season: adapted against one setting', 'water by')).toMatch(/62[345] L\/ha ?870 L\/ha ?24[567] L\/ha more/);
     expect(text()).toContain('One setting all season: that of Mouse-ear.');
   });
 });

@@ -2,13 +2,15 @@ import { untrack } from 'svelte';
 import type { Document } from '#core/setting/document.ts';
 import type { Reading } from '#job/read.ts';
 import { refusedFor, type Orchard, type Refused, type SavedSetting } from '#store/keep/database.ts';
-import { readLast, writeLast } from '#store/keep/journal.ts';
+import { writeLast } from '#store/keep/journal.ts';
 import * as store from '#store/keep/orchards.ts';
 import { askToLast } from '#store/keep/room.ts';
 import { tabs, type Tabs, type Word } from '#store/keep/tabs.ts';
 import type { Workspace } from '../workspace.svelte.ts';
 import { Autosave } from './autosave.ts';
 import { WallClock } from './clock.ts';
+import { takeLastWords } from './last-words.ts';
+import { read } from './reading.ts';
 import { packed, STEP_FORMAT, unpacked } from './steps.ts';
 
 /** How the open document is kept. `fresh`: as it was opened, there is nothing to keep. */
@@ -86,7 +88,7 @@ export class Keeping {
     let opening: Opening = { ok: true };
     try {
       // Where there is no room for them they stay where they are.
-      await this.takeLastWords().catch(() => undefined);
+      this.rescued = await takeLastWords(this.outside).catch(() => []);
       const all = (await store.orchards()).filter((o) => !o.away);
       const here = this.remembered();
       const found = all.find((o) => o.id === here) ?? all[0];
@@ -329,25 +331,6 @@ export class Keeping {
     return [...unkept, ...(this.orchard ? await store.savedSettings(this.orchard.id, block, rung) : [])];
   }
 
-  private async takeLastWords(): Promise<void> {
-    const rescued: string[] = [];
-    for (const { page, id, follows, text } of readLast(this.outside.local)) {
-      const stands = await store.kept(id);
-      if (stands?.text !== text) {
-        const name = nameOf(text);
-        const base = { name, text, steps: null, settings: [], nowMs: this.outside.nowMs() };
-        const answer = follows === 0 || stands ? await store.save({ ...base, id, follows }) : null;
-        if (answer?.kind !== 'saved') {
-          const own = this.outside.names.rescued(name);
-          await store.save({ ...base, id: this.outside.letters(), follows: 0, name: own, text: withName(text, own) });
-          rescued.push(own);
-        }
-      }
-      writeLast(this.outside.local, page, null);
-    }
-    this.rescued = rescued;
-  }
-
   private noticeClock(): void {
     const backS = this.clock.setBackS();
     if (backS > 0) this.clockBackS = backS;
@@ -380,28 +363,5 @@ export class Keeping {
     } catch {
       // The next visit opens the orchard that was opened last.
     }
-  }
-}
-
-/** The reader of foreign data is fetched when it is first needed. A file may hold machines and labels alone; there is nothing to draw in it. */
-export async function read(text: string): Promise<Reading> {
-  const [{ readDocument }, { problem }] = await Promise.all([import('#job/read.ts'), import('#job/problem.ts')]);
-  const reading = readDocument(text);
-  return reading.ok && reading.document.blocks.length === 0 ? { ok: false, problems: [problem(['blocks'], 'too-few', [], { length: 0, bound: 1 })], more: 0 } : reading;
-}
-
-function nameOf(text: string): string {
-  try {
-    const { name } = JSON.parse(text) as { name?: unknown };
-    return typeof name === 'string' ? name : '';
-  } catch {
-    return '';
-  }
-}
-function withName(text: string, name: string): string {
-  try {
-    return JSON.stringify({ ...(JSON.parse(text) as object), name });
-  } catch {
-    return text;
   }
 }

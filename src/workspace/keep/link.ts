@@ -2,7 +2,7 @@ import type { Document } from '#core/setting/document.ts';
 import type { Reading } from '#job/read.ts';
 import { linkOf, linkText, LONGEST_LINK, type LinkFault } from '#store/keep/link.ts';
 import { patched } from '../edits.ts';
-import { read } from './keeping.svelte.ts';
+import { read } from './reading.ts';
 
 export type { LinkFault };
 export { LONGEST_LINK };

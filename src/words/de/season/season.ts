@@ -1,7 +1,7 @@
 import type { Part } from '../../language.ts';
 
 /** Was eine Saison summiert, nach der Familie ihrer Formeln. */
-const KINDS = { water: 'Wasser', mix: 'Brühe', loads: 'Füllungen', dose: 'Mittel je Hektar', product: 'Mittel auf der Anlage' } as const;
+const KINDS = { water: 'Wasser', mix: 'Brühe', loads: 'Füllungen', dose: 'Mittel je Fläche', product: 'Mittel auf der Anlage' } as const;
 const each = (make: (kind: string, what: string) => readonly (readonly [string, string])[]): Record<string, string> => Object.fromEntries(Object.entries(KINDS).flatMap(([kind, what]) => make(kind, what)));
 
 /** Worte der Saison. */

@@ -3,7 +3,7 @@ import type { Translated } from '../../translation.ts';
 
 /** Was von einer Saison gesagt wird. */
 export const seasonText: Translated<typeof EN> = {
-  kinds: { water: 'Wasser je Hektar', mix: 'Brühe auf der Anlage', loads: 'Behälterfüllungen', 'dose-kg': 'je Hektar', 'dose-L': 'je Hektar', 'product-kg': 'auf der Anlage', 'product-L': 'auf der Anlage' },
+  kinds: { water: 'Wasser je Fläche', mix: 'Brühe auf der Anlage', loads: 'Behälterfüllungen', 'dose-kg': 'je Fläche', 'dose-L': 'je Fläche', 'product-kg': 'auf der Anlage', 'product-L': 'auf der Anlage' },
   ofProduct: (product, what) => `${product}, ${what}`,
   opened: (nozzles, several) => `${nozzles} ${several ? 'werden' : 'wird'} geöffnet.`,
   shut: (nozzles, several) => `${nozzles} ${several ? 'werden' : 'wird'} geschlossen.`,

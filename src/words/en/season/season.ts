@@ -1,7 +1,7 @@
 import type { Part } from '../../language.ts';
 
 /** What a season adds up, by the family of its formulas. */
-const KINDS = { water: 'water', mix: 'mix', loads: 'loads', dose: 'product on a hectare', product: 'product on the block' } as const;
+const KINDS = { water: 'water', mix: 'mix', loads: 'loads', dose: 'product by area', product: 'product on the block' } as const;
 const each = (make: (kind: string, what: string) => readonly (readonly [string, string])[]): Record<string, string> => Object.fromEntries(Object.entries(KINDS).flatMap(([kind, what]) => make(kind, what)));
 
 /** Words of the season, in English. */

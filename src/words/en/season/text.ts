@@ -4,7 +4,7 @@ import type { DayKind } from '#core/weather/days.ts';
 
 /** What screen and command line both say of a season, in English. */
 export const seasonText = {
-  kinds: { water: 'water on a hectare', mix: 'mix on the block', loads: 'tank fills', 'dose-kg': 'on a hectare', 'dose-L': 'on a hectare', 'product-kg': 'on the block', 'product-L': 'on the block' } satisfies Record<SeasonKind, string>,
+  kinds: { water: 'water by area', mix: 'mix on the block', loads: 'tank fills', 'dose-kg': 'by area', 'dose-L': 'by area', 'product-kg': 'on the block', 'product-L': 'on the block' } satisfies Record<SeasonKind, string>,
   ofProduct: (product: string, what: string) => `${product}, ${what}`,
   opened: (nozzles: string, several: boolean) => `${nozzles} ${several ? 'open' : 'opens'}.`,
   shut: (nozzles: string, several: boolean) => `${nozzles} ${several ? 'are' : 'is'} shut.`,

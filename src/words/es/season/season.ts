@@ -1,7 +1,7 @@
 import type { Part } from '../../language.ts';
 
 /** What a season adds up, by the family of its formulas. */
-const KINDS = { water: 'agua', mix: 'caldo', loads: 'cargas', dose: 'producto en una hectárea', product: 'producto en la parcela' } as const;
+const KINDS = { water: 'agua', mix: 'caldo', loads: 'cargas', dose: 'producto por superficie', product: 'producto en la parcela' } as const;
 const each = (make: (kind: string, what: string) => readonly (readonly [string, string])[]): Record<string, string> => Object.fromEntries(Object.entries(KINDS).flatMap(([kind, what]) => make(kind, what)));
 
 /** Words of the season. */

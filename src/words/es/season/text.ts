@@ -3,7 +3,7 @@ import type { Translated } from '../../translation.ts';
 
 /** What is said of a season. */
 export const seasonText: Translated<typeof EN> = {
-  kinds: { water: 'agua en una hectárea', mix: 'caldo en la parcela', loads: 'llenados del tanque', 'dose-kg': 'en una hectárea', 'dose-L': 'en una hectárea', 'product-kg': 'en la parcela', 'product-L': 'en la parcela' },
+  kinds: { water: 'agua por superficie', mix: 'caldo en la parcela', loads: 'llenados del tanque', 'dose-kg': 'por superficie', 'dose-L': 'por superficie', 'product-kg': 'en la parcela', 'product-L': 'en la parcela' },
   ofProduct: (product, what) => `${product}, ${what}`,
   opened: (nozzles, several) => `Se ${several ? 'abren' : 'abre'} ${nozzles}.`,
   shut: (nozzles, several) => `Se ${several ? 'cierran' : 'cierra'} ${nozzles}.`,

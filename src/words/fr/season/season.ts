@@ -1,7 +1,7 @@
 import type { Part } from '../../language.ts';
 
 /** What a season adds up, by the family of its formulas. */
-const KINDS = { water: 'eau', mix: 'bouillie', loads: 'remplissages', dose: 'produit sur un hectare', product: 'produit sur la parcelle' } as const;
+const KINDS = { water: 'eau', mix: 'bouillie', loads: 'remplissages', dose: 'produit par surface', product: 'produit sur la parcelle' } as const;
 const each = (make: (kind: string, what: string) => readonly (readonly [string, string])[]): Record<string, string> => Object.fromEntries(Object.entries(KINDS).flatMap(([kind, what]) => make(kind, what)));
 
 /** Words of the season. */

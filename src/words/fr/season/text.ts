@@ -3,7 +3,7 @@ import type { Translated } from '../../translation.ts';
 
 /** What is said of a season. */
 export const seasonText: Translated<typeof EN> = {
-  kinds: { water: 'eau sur un hectare', mix: 'bouillie sur la parcelle', loads: 'remplissages', 'dose-kg': 'sur un hectare', 'dose-L': 'sur un hectare', 'product-kg': 'sur la parcelle', 'product-L': 'sur la parcelle' },
+  kinds: { water: 'eau par surface', mix: 'bouillie sur la parcelle', loads: 'remplissages', 'dose-kg': 'par surface', 'dose-L': 'par surface', 'product-kg': 'sur la parcelle', 'product-L': 'sur la parcelle' },
   ofProduct: (product, what) => `${product}, ${what}`,
   opened: (nozzles, several) => `${nozzles} ${several ? 's’ouvrent' : 's’ouvre'}.`,
   shut: (nozzles, several) => `${nozzles} ${several ? 'se ferment' : 'se ferme'}.`,

@@ -1,7 +1,7 @@
 import type { Part } from '../../language.ts';
 
 /** What a season adds up, by the family of its formulas. */
-const KINDS = { water: 'acqua', mix: 'miscela', loads: 'carichi', dose: 'prodotto su un ettaro', product: 'prodotto sull’appezzamento' } as const;
+const KINDS = { water: 'acqua', mix: 'miscela', loads: 'carichi', dose: 'prodotto per superficie', product: 'prodotto sull’appezzamento' } as const;
 const each = (make: (kind: string, what: string) => readonly (readonly [string, string])[]): Record<string, string> => Object.fromEntries(Object.entries(KINDS).flatMap(([kind, what]) => make(kind, what)));
 
 /** Words of the season. */

@@ -3,7 +3,7 @@ import type { Translated } from '../../translation.ts';
 
 /** What is said of a season. */
 export const seasonText: Translated<typeof EN> = {
-  kinds: { water: 'acqua su un ettaro', mix: 'miscela sull’appezzamento', loads: 'riempimenti del serbatoio', 'dose-kg': 'su un ettaro', 'dose-L': 'su un ettaro', 'product-kg': 'sull’appezzamento', 'product-L': 'sull’appezzamento' },
+  kinds: { water: 'acqua per superficie', mix: 'miscela sull’appezzamento', loads: 'riempimenti del serbatoio', 'dose-kg': 'per superficie', 'dose-L': 'per superficie', 'product-kg': 'sull’appezzamento', 'product-L': 'sull’appezzamento' },
   ofProduct: (product, what) => `${product}, ${what}`,
   opened: (nozzles, several) => `${nozzles} ${several ? 'si aprono' : 'si apre'}.`,
   shut: (nozzles, several) => `${nozzles} ${several ? 'si chiudono' : 'si chiude'}.`,

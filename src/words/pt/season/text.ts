@@ -3,7 +3,7 @@ import type { Translated } from '../../translation.ts';
 
 /** What screen and command line both say of a season. */
 export const seasonText: Translated<typeof EN> = {
-  kinds: { water: 'água num hectare', mix: 'calda na parcela', loads: 'enchimentos do tanque', 'dose-kg': 'num hectare', 'dose-L': 'num hectare', 'product-kg': 'na parcela', 'product-L': 'na parcela' },
+  kinds: { water: 'água por área', mix: 'calda na parcela', loads: 'enchimentos do tanque', 'dose-kg': 'por área', 'dose-L': 'por área', 'product-kg': 'na parcela', 'product-L': 'na parcela' },
   ofProduct: (product, what) => `${product}, ${what}`,
   opened: (nozzles, several) => `${several ? 'Abrem-se' : 'Abre-se'} ${nozzles}.`,
   shut: (nozzles, several) => `${several ? 'Fecham-se' : 'Fecha-se'} ${nozzles}.`,
