@@ -37,6 +37,8 @@ test('a record is written, survives a reload half done, is amended, exported and
   // A phone call, a reload: what was typed is there.
   await page.reload();
   await expect(page.getByLabel('operator')).toHaveValue('=1+1; "operator"');
+  // The draft is there at once; what was chosen comes with the orchard, a moment later.
+  await expect(page.getByLabel('European Union')).toBeChecked();
   await page.getByText(/Look through treatments with the lists of/).click();
   await page.getByLabel('Private standard').check();
   await page.getByLabel('start time').fill('06:30');
