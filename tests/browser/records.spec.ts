@@ -24,7 +24,7 @@ const take = async (page: Page, name: string, text: string): Promise<void> => {
 test('a record is written, survives a reload half done, is amended, exported and taken in again', async ({ app, page }) => {
   test.slow();
   await open(page);
-  await page.getByLabel('European Union').check();
+  await page.getByLabel('European Union', { exact: true }).check();
   await page.getByRole('button', { name: /^Treatment record/ }).click();
   await expect(page.getByRole('heading', { name: 'New treatment record' })).toBeFocused();
   // One record for each product of the demo's mix; this one is about the first.
@@ -38,7 +38,7 @@ test('a record is written, survives a reload half done, is amended, exported and
   await page.reload();
   await expect(page.getByLabel('operator')).toHaveValue('=1+1; "operator"');
   // The draft is there at once; what was chosen comes with the orchard, a moment later.
-  await expect(page.getByLabel('European Union')).toBeChecked();
+  await expect(page.getByLabel('European Union', { exact: true })).toBeChecked();
   await page.getByText(/Look through treatments with the lists of/).click();
   await page.getByLabel('Private standard').check();
   await page.getByLabel('start time').fill('06:30');
