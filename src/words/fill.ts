@@ -1,5 +1,6 @@
 import type { Parameter } from '#core/advice/finding.ts';
 import type { UnitSystem } from '#core/quantity/units.ts';
+import { given } from './bidi.ts';
 import { DASH, formatAmount, formatNumber, formatShare } from './format.ts';
 import { language } from './language.ts';
 import { nozzleNames } from './names.ts';
@@ -14,7 +15,7 @@ const asIs: Speller = (_key, value) => value;
 const isList = (p: Parameter | number): p is readonly string[] => Array.isArray(p);
 
 function said(key: string, p: Parameter | number, system: UnitSystem, spell: Speller): string {
-  if (typeof p === 'string') return spell(key, p);
+  if (typeof p === 'string') return given(spell(key, p));
   if (typeof p === 'number') return formatNumber(p, 2, system);
   if (isList(p)) return nozzleNames(p);
   if (p.unit === '%') return formatShare(p.value / 100);

@@ -1,4 +1,5 @@
 import { display, shown, type Unit, type UnitSystem } from '#core/quantity/units.ts';
+import { ltr } from './bidi.ts';
 import { language } from './language.ts';
 
 /** What stands where there is no number. */
@@ -51,12 +52,15 @@ function grouped(text: string, mark: string, point: string): string {
 
 const isZero = (text: string): boolean => !/[1-9]/.test(text);
 
-function write(value: number, usual: number, least: number, system: UnitSystem): string {
+function plainly(value: number, usual: number, least: number, system: UnitSystem): string {
   if (!Number.isFinite(value)) return DASH;
   const size = Math.abs(value);
   const text = size >= HUGE ? size.toExponential(2) : grouped(digitsOf(size, usual, least), groupMark(system), language().decimalMark);
   return value < 0 && !isZero(text) ? MINUS + text : text;
 }
+
+/** Marked where a page is read from the right, so that a minus stays before it. */
+const write = (...given: Parameters<typeof plainly>): string => ltr(plainly(...given));
 
 /** A number as it stands, with so many decimals. */
 export const formatNumber = (value: number, decimals: number, system: UnitSystem = 'metric'): string => write(value, decimals, 0, system);
@@ -76,28 +80,31 @@ export const formatUnit = (unit: Unit, system: UnitSystem): string => display(un
 
 /** A figure and its unit on one line: 438 L/ha. */
 export function formatAmount(value: number, unit: Unit, system: UnitSystem): string {
-  const figure = formatFigure(value, unit, system);
+  const text = formatFigure(value, unit, system);
   const symbol = formatUnit(unit, system);
-  if (figure === DASH || symbol === '') return figure;
-  return symbol === '°' ? figure + symbol : figure + FIXED_SPACE + symbol.replaceAll(' ', FIXED_SPACE);
+  if (text === DASH || symbol === '') return text;
+  return ltr(symbol === '°' ? text + symbol : text + FIXED_SPACE + symbol.replaceAll(' ', FIXED_SPACE));
 }
 
-/** A figure for a sum that a reader does again: five digits, no zeros at the end. */
+/** A figure for a sum that a reader does again: five digits, no zeros at the end. A sum is read from the left as a whole and marks its figures not. */
 export function formatExact(value: number, unit: Unit): string {
   const there = shown(value, unit, 'metric');
-  return write(there, 0, Math.abs(there) < 1e5 ? EXACT_DIGITS : 0, 'metric');
+  return plainly(there, 0, Math.abs(there) < 1e5 ? EXACT_DIGITS : 0, 'metric');
 }
 const EXACT_DIGITS = 5;
 
 /** An interval: 8 600–10 600 m³/ha. */
 export const formatRange = (low: number, high: number, unit: Unit, system: UnitSystem): string =>
-  `${formatFigure(low, unit, system)}–${formatAmount(high, unit, system)}`;
+  ltr(`${formatFigure(low, unit, system)}–${formatAmount(high, unit, system)}`);
+
+/** The same without its unit. */
+export const formatSpan = (low: number, high: number, unit: Unit, system: UnitSystem): string => ltr(`${formatFigure(low, unit, system)}–${formatFigure(high, unit, system)}`);
 
 /** A share 0…1 in whole percent; one decimal below ten. */
 export function formatShare(share: number): string {
   const percent = share * 100;
   const text = write(percent, Math.abs(percent) < 9.95 && Math.abs(percent - Math.round(percent)) > 0.049 ? 1 : 0, 0, 'metric');
-  return text === DASH ? text : `${text}${FIXED_SPACE}%`;
+  return text === DASH ? text : ltr(`${text}${FIXED_SPACE}%`);
 }
 
 /** For a field to type in: no groups, the language's decimal mark, a plain minus, no zeros at the end; '' where there is no number. */

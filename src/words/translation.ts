@@ -1,3 +1,5 @@
+import { kept } from './bidi.ts';
+
 /**
  * Languages other than English. A module `en/x.ts` has a twin `de/x.ts` that exports constants of the same names; the build puts every
  * exported constant of `en/` through `translated`, so that views go on to import the English module and read what is spoken. The language
@@ -51,13 +53,18 @@ type Constants = Readonly<Record<string, unknown>>;
 export const twinOf = (module: string): Promise<Constants | undefined> | undefined =>
   SPOKEN === 'en' ? undefined : import('./twins.ts').then(({ twin }) => twin(SPOKEN, module));
 
-const isPlain = (v: unknown): v is Constants => typeof v === 'object' && v !== null && !Array.isArray(v);
+const isPlain = (v: unknown): v is Constants => typeof v === 'object' && v !== null && Object.getPrototypeOf(v) === Object.prototype;
 
-/** English with what its twin says over it, key by key: what is not yet translated stays English. */
+/**
+ * English with what its twin says over it, key by key: what is not yet translated stays English. What is given to a sentence is kept
+ * from turning the rest of it.
+ */
 export function translated<T>(english: T, other: unknown): T {
-  if (other === undefined) return english;
-  if (!isPlain(english) || !isPlain(other)) return other as T;
-  const joined: Record<string, unknown> = { ...english };
-  for (const key of Object.keys(other)) joined[key] = translated(joined[key], other[key]);
-  return joined as T;
+  if (isPlain(english) && (other === undefined || isPlain(other))) {
+    const joined: Record<string, unknown> = {};
+    for (const key of Object.keys({ ...english, ...other })) joined[key] = translated(english[key], other?.[key]);
+    return joined as T;
+  }
+  const said: unknown = other ?? english;
+  return (typeof said === 'function' ? (...values: unknown[]) => said(...values.map(kept)) : said) as T;
 }

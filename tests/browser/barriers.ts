@@ -99,3 +99,40 @@ export const crowded = (page: Page, root: string): Promise<string[]> =>
     }
     return out;
   }, root);
+
+/** Figures in texts whose parts stand in another order than they are written: a sign behind its number, a unit before it, a span turned round. */
+export const reversed = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const out: string[] = [];
+    const box = (n: Text, from: number, to: number) => {
+      const range = document.createRange();
+      range.setStart(n, from);
+      range.setEnd(n, to);
+      return range.getClientRects()[0];
+    };
+    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    let last: { text: string; end: DOMRect } | null = null;
+    for (let n = walker.nextNode() as Text | null; n; n = walker.nextNode() as Text | null) {
+      const text = n.data;
+      if (!text.trim() || n.parentElement!.closest('option, style, title, .sr') || !n.parentElement!.checkVisibility()) continue;
+      for (const m of text.matchAll(/[−+±×~]?\u00a0?\d(?:[\d.\u202f]*\d)?(–\d(?:[\d.\u202f]*\d)?)?(\u00a0[%°\p{L}][^\s.,;:)]*|°)?/gu)) {
+        // Single characters from left to right: each begins where the one before it ended, or on the next line.
+        let before: DOMRect | undefined;
+        for (let i = m.index; i < m.index + m[0].length; i++) {
+          if (/[\u00a0\u202f\u2066-\u2069]/.test(text[i]!)) continue;
+          const here = box(n, i, i + 1);
+          if (!here || here.width === 0) continue;
+          if (before && Math.abs(here.top - before.top) < 3 && here.left < before.left) {
+            out.push(`${m[0]} in “${text.trim().slice(0, 60)}”`);
+            break;
+          }
+          before = here;
+        }
+      }
+      // A unit in an element of its own after its figure.
+      const whole = box(n, 0, text.length);
+      if (last && whole && n.parentElement!.classList.contains('unit') && /\d\s*$/.test(last.text) && Math.abs(whole.bottom - last.end.bottom) < 8 && whole.left < last.end.left) out.push(`${last.text.trim()} | ${text}`);
+      last = whole ? { text, end: whole } : null;
+    }
+    return out;
+  });

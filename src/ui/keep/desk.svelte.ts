@@ -1,5 +1,6 @@
 import type { Document } from '#core/setting/document.ts';
 import { keepBar } from '#words/en/keep/bar.ts';
+import { unmarked } from '#words/bidi.ts';
 import { keepNames } from '#words/en/keep/names.ts';
 import { orchardWords } from '#words/en/keep/orchards.ts';
 import { Faults } from '#workspace/keep/faults.svelte.ts';
@@ -38,7 +39,8 @@ export class Desk {
       local: area('localStorage'),
       session: area('sessionStorage'),
       mayLeave: () => confirm(orchardWords.leave),
-      names: keepNames
+      // Names of the document: no mark of a sentence belongs into them.
+      names: { copy: (name) => unmarked(keepNames.copy(name)), rescued: (name) => unmarked(keepNames.rescued(name)) }
     });
   }
 

@@ -3,6 +3,7 @@ import { LEAST_BAND } from '#core/spray/types.ts';
 import { valueOf } from '#core/working/answer.ts';
 import { toSvg } from '#section/scene.ts';
 import { spraySheet } from '#section/spray-sheet.ts';
+import { unmarked } from '#words/bidi.ts';
 import { layerWords, sheetWords } from '#words/en/spray/layer.ts';
 import { sectionWords } from '#words/en/section.ts';
 import { formatAmount, formatExact } from '#words/format.ts';
@@ -54,5 +55,5 @@ export function sheet(spray: SprayView, system: UnitSystem): { readonly svg: str
     caption
   });
   const bare = toSvg(scene, title);
-  return { svg: toSvg(scene, title, styleFor(bare)), width: scene.width, height: scene.height };
+  return { svg: unmarked(toSvg(scene, title, styleFor(bare))), width: scene.width, height: scene.height };
 }

@@ -1,6 +1,7 @@
 import { group, toSvg, type Scene } from '#section/scene.ts';
 import { pngOf } from '../spray/png.ts';
 import { styleFor } from '../spray/sheet-style.ts';
+import { unmarked } from '#words/bidi.ts';
 import { saveFile } from '#workspace/files.ts';
 
 /** Margin about a drawing that goes out by itself, px. */
@@ -15,7 +16,7 @@ export function pictureOf(title: string, scene: Scene): { readonly svg: string; 
     marks: [group('plot-layer', scene.marks, { transform: `translate(${MARGIN} ${MARGIN})` })]
   };
   const { width, height } = alone;
-  return { svg: toSvg(alone, title, styleFor(toSvg(alone, title))), width, height };
+  return { svg: unmarked(toSvg(alone, title, styleFor(toSvg(alone, title)))), width, height };
 }
 
 /** Hands the drawing over as a file. Rejects where the browser cannot draw it. */

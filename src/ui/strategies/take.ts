@@ -4,6 +4,7 @@ import type { Interval } from '#core/canopy/uncertainty.ts';
 import { valueOf } from '#core/working/answer.ts';
 import { plain, plainAnswer, type Plain } from '#core/working/plain.ts';
 import { matrixScene } from '#section/plots/matrix.ts';
+import { unmarked } from '#words/bidi.ts';
 import { strategiesScreen as words } from '#words/en/strategies/screen.ts';
 import { methods } from '#words/strategies/methods.ts';
 import { actWord } from '#words/naming.ts';
@@ -68,7 +69,7 @@ export async function textOf(kind: TextKind, view: StrategiesView, sure: Surenes
       return { text: JSON.stringify({ of: whose(view), strategies: rows.map(rowPlain), differences: plain(differences), drawn }, null, 1) + '\n', type: 'application/json', ending: 'json' };
     }
     case 'methods':
-      return { text: written(view, sure).text, type: 'text/plain', ending: 'txt' };
+      return { text: unmarked(written(view, sure).text), type: 'text/plain', ending: 'txt' };
     case 'bibtex':
       return { text: bibtex(written(view, sure).cited), type: 'application/x-bibtex', ending: 'bib' };
     case 'csl':

@@ -33,7 +33,9 @@ test('the modules of words are found', () => expect(MODULES.length).toBeGreaterT
 
 test('what is not translated stays English, place by place', () => {
   const say = (n: number): string => `${n} trees`;
-  expect(translated({ a: 'one', b: { c: 'two', d: say }, e: ['x'] }, { b: { c: 'zwei' }, e: ['y', 'z'] })).toEqual({ a: 'one', b: { c: 'zwei', d: say }, e: ['y', 'z'] });
+  const joined = translated({ a: 'one', b: { c: 'two', d: say }, e: ['x'] }, { b: { c: 'zwei' }, e: ['y', 'z'] });
+  expect(joined).toEqual({ a: 'one', b: { c: 'zwei', d: expect.any(Function) }, e: ['y', 'z'] });
+  expect(joined.b.d(3)).toBe('3 trees');
   expect(translated('one', undefined)).toBe('one');
 });
 
