@@ -31,6 +31,7 @@ export const FINDING_CODES = [
   'volume-above-wanted',
   'volume-below-wanted',
   'volume-on-target',
+  'little-water',
   'far-face-under-dosed',
   'early-rate',
   'strategy-extrapolated',

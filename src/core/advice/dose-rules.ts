@@ -18,6 +18,8 @@ export function doseFindings(result: Result): Finding[] {
       out.push(finding(off > 0 ? 'volume-above-wanted' : 'volume-below-wanted', Math.abs(off) > 0.1 ? 'warn' : 'note', { volume: amount(volume), wanted: amount(water.wanted), off: share(Math.abs(off)) }, ['ozkan-2021', 'texas-worksheet']));
     else out.push(finding('volume-on-target', 'good', { volume: amount(volume), wanted: amount(water.wanted) }, ['ozkan-2021']));
   }
+  const little = result.assumptions.get('water.little');
+  if (little && isWater(water.wanted) && water.wanted.value < little.value) out.push(finding('little-water', 'warn', { wanted: amount(water.wanted), least: amount(little) }, ['habit'], 'strategy'));
   const { concentration, ownWaterLPerHa } = result.block;
   if (concentration !== undefined && concentration !== 1 && (strategy.strategy.waterKind !== 'dilute' || ownWaterLPerHa !== undefined))
     out.push(finding('concentration-ignored', 'note', { strategy: strategy.strategy.id }, [], 'concentration'));

@@ -1,9 +1,15 @@
+import type { Assumption } from '../working/assumption.ts';
 import { given, isRefused, refused, type Answer, type Quantity } from '../working/answer.ts';
 import { derive, NOT_NEGATIVE, POSITIVE } from '../working/figure.ts';
 import { formula } from '../working/formula.ts';
 import type { StrategyAnswer } from './evaluate.ts';
 import type { Act } from './product.ts';
 import type { Label } from './types.ts';
+
+export const WATER_ASSUMPTIONS: readonly Assumption[] = [
+  // In trees and bushes the trade speaks of ultra-low volume below 50 L/ha: it wants sprayers made for it. No source at hand.
+  { id: 'water.little', value: 50, unit: 'L/ha', least: 0, most: 500, certainty: 'memory', sources: ['habit'] }
+];
 
 const BOUNDED_WATER = formula(
   'water-bounded', 'V', 'L/ha', { V0: 'L/ha', Vmin: 'L/ha', Vmax: 'L/ha' }, 'min(max(V0, Vmin), Vmax)', (v) => Math.min(Math.max(v.V0, v.Vmin), v.Vmax),

@@ -42,6 +42,7 @@ export function evaluate(document: Document, blockId: string, rungId: string): R
   const strategy = strategies.find((s) => s.strategy === chosen)!;
   const dosed = label ? product(label, canopy, strategy) : null;
   const water = wantedWater(strategy, block.ownWaterLPerHa, block.concentration, label);
+  assumptions.take('water.little');
 
   const stateOf = (setting: Setting, beside: SprayerState | null) => sprayerState(machine, setting, document.nozzleTables, canopy, pass, assumptions, beside);
   const sprayer = stateOf(rung.setting, null);

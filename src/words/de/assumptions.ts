@@ -30,6 +30,7 @@ export const ASSUMPTIONS: Language['assumptions'] = {
   'occupied-volume.water': { label: 'Wasser je m³ belegt', meaning: 'Wasser für einen Kubikmeter Krone, der wirklich da ist.' },
   'leaf-area.deposit': { label: 'Gewünschter Belag', meaning: 'Gewünschte Brühe auf einem Quadratzentimeter Laub.' },
   'leaf-area.recovery': { label: 'Brühe, die haften bleibt', meaning: 'Anteil der Brühe, der am Laub haften bleibt.' },
+  'water.little': { label: 'Sehr wenig Wasser', meaning: 'Vor weniger Wasser als diesem, Ultra-Low-Volume in der Praxis, wird gewarnt.' },
   'aim.overshoot': { label: 'Zugabe über der Spitze', meaning: 'Brühe bis so weit über der Spitze zählt noch für ihre Düse.' },
   'aim.useful-share': { label: 'Nutzanteil einer Düse', meaning: 'Eine Düse lohnt sich, wenn dieser Anteil ihrer Brühe Laub trifft.' },
   'mix.specific-gravity': { label: 'Relative Dichte der Brühe', meaning: 'Schwerere Brühen fließen etwas weniger; Wasser ist 1.' },

@@ -32,6 +32,7 @@ export const FINDINGS: Language['findings'] = {
   'volume-above-wanted': '{volume} liegt {off} über dem Soll von {wanted}. Mit einem der Wege unten berichtigen.',
   'volume-below-wanted': '{volume} liegt {off} unter dem Soll von {wanted}. Mit einem der Wege unten berichtigen.',
   'volume-on-target': '{volume} trifft das Soll von {wanted}. Am Vorgewende nachweisen.',
+  'little-water': 'Der gewünschte Wasseraufwand, {wanted}, liegt unter {least}, in der Praxis Ultra-Low-Volume: So wenig verteilen die Düsen eines Sprühgeräts kaum gleichmäßig. Krone, Strategie und Gebrauchsanleitung prüfen.',
   'far-face-under-dosed': 'Jede zweite Fahrgasse: Die abgewandte Seite jeder Reihe bekommt viel weniger. Mit Papier prüfen; die Gebrauchsanleitung entscheidet.',
   'early-rate': 'Frühe Saison: Die Quellen sind uneins, ob weniger Laub weniger Aufwand heißen darf. Die Gebrauchsanleitung entscheidet.',
   'strategy-extrapolated': 'Diese Krone liegt außerhalb des veröffentlichten Bereichs von „{strategy}“. Die Werte mit Vorsicht nehmen.',

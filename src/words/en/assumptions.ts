@@ -30,6 +30,7 @@ export const ASSUMPTIONS: Language['assumptions'] = {
   'occupied-volume.water': { label: 'Water per m³ occupied', meaning: 'Water for a cubic metre of canopy that is really there.' },
   'leaf-area.deposit': { label: 'Wanted deposit', meaning: 'Spray wanted on a square centimetre of leaf.' },
   'leaf-area.recovery': { label: 'Spray that stays', meaning: 'Share of the spray that stays on the leaf.' },
+  'water.little': { label: 'Very little water', meaning: 'Water below this, as the trade’s ultra-low volume, is warned of.' },
   'aim.overshoot': { label: 'Allowance over the top', meaning: 'Spray up to this far above the top still counts for its nozzle.' },
   'aim.useful-share': { label: 'Useful share of a nozzle', meaning: 'A nozzle earns its place when this share of its spray meets leaf.' },
   'mix.specific-gravity': { label: 'Specific gravity of the mix', meaning: 'Heavier mixes flow a little less; water is 1.' },

@@ -32,6 +32,7 @@ export const FINDINGS: Language['findings'] = {
   'volume-above-wanted': '{volume} is {off} above the wanted {wanted}. Correct it by one of the options.',
   'volume-below-wanted': '{volume} is {off} below the wanted {wanted}. Correct it by one of the options.',
   'volume-on-target': '{volume} meets the wanted {wanted}. Prove it on the headland.',
+  'little-water': 'The wanted water, {wanted}, is below {least}, the trade’s ultra-low volume: orchard nozzles hardly spread so little evenly. Check canopy, strategy and label.',
   'far-face-under-dosed': 'Every second alley: the far face of each row gets much less. Check it with paper; the label decides.',
   'early-rate': 'Early season: sources disagree on whether less leaf may mean a lower rate. The label decides.',
   'strategy-extrapolated': 'This canopy is outside the range published for “{strategy}”. Take its figures with care.',

@@ -30,6 +30,7 @@ export const ASSUMPTIONS: Language['assumptions'] = {
   'occupied-volume.water': { label: 'Agua por m³ ocupado', meaning: 'Agua para un metro cúbico de copa que está realmente ahí.' },
   'leaf-area.deposit': { label: 'Deposición deseada', meaning: 'Caldo deseado en un centímetro cuadrado de hoja.' },
   'leaf-area.recovery': { label: 'Caldo que queda', meaning: 'Parte del caldo que queda en la hoja.' },
+  'water.little': { label: 'Muy poca agua', meaning: 'Por debajo de esta agua, ultrabajo volumen en la práctica, se avisa.' },
   'aim.overshoot': { label: 'Tolerancia por encima de la cima', meaning: 'El caldo hasta esta altura por encima de la cima aún cuenta para su boquilla.' },
   'aim.useful-share': { label: 'Parte útil de una boquilla', meaning: 'Una boquilla merece su sitio cuando esta parte de su caldo alcanza hoja.' },
   'mix.specific-gravity': { label: 'Densidad relativa del caldo', meaning: 'Los caldos más pesados fluyen algo menos; el agua es 1.' },

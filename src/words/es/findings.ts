@@ -32,6 +32,7 @@ export const FINDINGS: Language['findings'] = {
   'volume-above-wanted': '{volume} está un {off} por encima de los {wanted} deseados. Corríjalo con una de las opciones.',
   'volume-below-wanted': '{volume} está un {off} por debajo de los {wanted} deseados. Corríjalo con una de las opciones.',
   'volume-on-target': '{volume} cumple con los {wanted} deseados. Compruébelo en la cabecera.',
+  'little-water': 'El agua deseada, {wanted}, está por debajo de {least}, en la práctica ultrabajo volumen: las boquillas de un pulverizador apenas reparten tan poca por igual. Revise copa, estrategia y etiqueta.',
   'far-face-under-dosed': 'Calles alternas: la cara más alejada de cada fila recibe mucho menos. Compruébelo con papel; decide la etiqueta.',
   'early-rate': 'Principio de la temporada: las fuentes no coinciden en si menos hoja puede significar menos dosis. Decide la etiqueta.',
   'strategy-extrapolated': 'Esta copa está fuera del intervalo publicado para «{strategy}». Tome sus cifras con cautela.',

@@ -30,6 +30,7 @@ export const ASSUMPTIONS: Language['assumptions'] = {
   'occupied-volume.water': { label: 'Eau par m³ occupé', meaning: 'Eau pour un mètre cube de végétation réellement présent.' },
   'leaf-area.deposit': { label: 'Dépôt souhaité', meaning: 'Bouillie souhaitée sur un centimètre carré de feuille.' },
   'leaf-area.recovery': { label: 'Bouillie qui reste', meaning: 'Part de la bouillie qui reste sur la feuille.' },
+  'water.little': { label: 'Très peu d’eau', meaning: 'En dessous, l’ultra-bas volume de la pratique, un avertissement est donné.' },
   'aim.overshoot': { label: 'Marge au-dessus de la cime', meaning: 'Jusqu’à cette hauteur au-dessus de la cime, la bouillie compte encore pour sa buse.' },
   'aim.useful-share': { label: 'Part utile d’une buse', meaning: 'Une buse mérite sa place quand cette part de sa bouillie atteint le feuillage.' },
   'mix.specific-gravity': { label: 'Densité relative de la bouillie', meaning: 'Une bouillie plus lourde coule un peu moins ; l’eau vaut 1.' },

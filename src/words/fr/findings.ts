@@ -32,6 +32,7 @@ export const FINDINGS: Language['findings'] = {
   'volume-above-wanted': '{volume} : {off} au-dessus des {wanted} souhaités. Corrigez par l’une des options.',
   'volume-below-wanted': '{volume} : {off} au-dessous des {wanted} souhaités. Corrigez par l’une des options.',
   'volume-on-target': '{volume} : conforme aux {wanted} souhaités. Prouvez-le en tournière.',
+  'little-water': 'L’eau souhaitée, {wanted}, est inférieure à {least}, l’ultra-bas volume de la pratique : les buses d’un pulvérisateur n’en répartissent guère si peu de façon régulière. Vérifiez végétation, stratégie et étiquette.',
   'far-face-under-dosed': 'Un interrang sur deux : la face éloignée de chaque rang reçoit beaucoup moins. Vérifiez avec du papier ; l’étiquette décide.',
   'early-rate': 'Début de saison : les sources ne s’accordent pas sur le droit d’abaisser la dose quand il y a moins de feuillage. L’étiquette décide.',
   'strategy-extrapolated': 'Cette végétation est hors du domaine publié pour « {strategy} ». Prenez ses chiffres avec prudence.',

@@ -30,6 +30,7 @@ export const ASSUMPTIONS: Language['assumptions'] = {
   'occupied-volume.water': { label: 'Acqua per m³ occupato', meaning: 'Acqua per un metro cubo di chioma che c’è davvero.' },
   'leaf-area.deposit': { label: 'Deposito voluto', meaning: 'Miscela voluta su un centimetro quadrato di foglia.' },
   'leaf-area.recovery': { label: 'Miscela che resta', meaning: 'Parte della miscela che resta sulle foglie.' },
+  'water.little': { label: 'Pochissima acqua', meaning: 'Sotto quest’acqua, l’ultra basso volume della pratica, si avvisa.' },
   'aim.overshoot': { label: 'Margine sopra la cima', meaning: 'La miscela fino a tanto sopra la cima conta ancora per il suo ugello.' },
   'aim.useful-share': { label: 'Parte utile di un ugello', meaning: 'Un ugello merita il suo posto quando questa parte della sua miscela raggiunge le foglie.' },
   'mix.specific-gravity': { label: 'Densità relativa della miscela', meaning: 'Le miscele più pesanti scorrono un po’ meno; l’acqua è 1.' },

@@ -32,6 +32,7 @@ export const FINDINGS: Language['findings'] = {
   'volume-above-wanted': '{volume} supera di {off} il valore voluto, {wanted}. Correggere con una delle opzioni.',
   'volume-below-wanted': '{volume} è di {off} sotto il valore voluto, {wanted}. Correggere con una delle opzioni.',
   'volume-on-target': '{volume} corrisponde al valore voluto, {wanted}. Provarlo in capezzagna.',
+  'little-water': 'L’acqua voluta, {wanted}, è sotto {least}, in pratica ultra basso volume: gli ugelli di un’irroratrice ne distribuiscono difficilmente così poca in modo uniforme. Rivedere chioma, strategia ed etichetta.',
   'far-face-under-dosed': 'A interfile alterne: la faccia lontana di ogni filare riceve molto meno. Verificare con le cartine; decide l’etichetta.',
   'early-rate': 'Inizio stagione: le fonti non concordano se a meno foglie possa corrispondere una dose più bassa. Decide l’etichetta.',
   'strategy-extrapolated': 'Questa chioma è fuori dal campo pubblicato per «{strategy}». Usarne i valori con cautela.',

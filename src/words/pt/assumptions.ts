@@ -30,6 +30,7 @@ export const ASSUMPTIONS: Language['assumptions'] = {
   'occupied-volume.water': { label: 'Água por m³ ocupado', meaning: 'Água para um metro cúbico de copa que existe de facto.' },
   'leaf-area.deposit': { label: 'Deposição pretendida', meaning: 'Calda pretendida num centímetro quadrado de folha.' },
   'leaf-area.recovery': { label: 'Calda que fica', meaning: 'Parte da calda que fica na folha.' },
+  'water.little': { label: 'Muito pouca água', meaning: 'Abaixo desta água, o ultrabaixo volume da prática, há um aviso.' },
   'aim.overshoot': { label: 'Folga por cima do topo', meaning: 'A calda até esta distância acima do topo ainda conta para o seu bico.' },
   'aim.useful-share': { label: 'Parte útil de um bico', meaning: 'Um bico merece o seu lugar quando esta parte da sua calda atinge folha.' },
   'mix.specific-gravity': { label: 'Densidade relativa da calda', meaning: 'As caldas mais pesadas têm um caudal um pouco menor; a água é 1.' },

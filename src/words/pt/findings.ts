@@ -32,6 +32,7 @@ export const FINDINGS: Language['findings'] = {
   'volume-above-wanted': '{volume} está {off} acima dos {wanted} pretendidos. Corrija com uma das opções.',
   'volume-below-wanted': '{volume} está {off} abaixo dos {wanted} pretendidos. Corrija com uma das opções.',
   'volume-on-target': '{volume} corresponde aos {wanted} pretendidos. Comprove-o na cabeceira.',
+  'little-water': 'A água pretendida, {wanted}, está abaixo de {least}, na prática ultrabaixo volume: os bicos de um pulverizador dificilmente distribuem tão pouca por igual. Reveja copa, estratégia e rótulo.',
   'far-face-under-dosed': 'Entrelinhas alternadas: a face mais afastada de cada linha recebe muito menos. Verifique com papel; decide o rótulo.',
   'early-rate': 'Início da época: as fontes discordam sobre se menos folha pode significar uma dose menor. Decide o rótulo.',
   'strategy-extrapolated': 'Esta copa está fora do intervalo publicado para “{strategy}”. Use os valores com cautela.',

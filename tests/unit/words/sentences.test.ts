@@ -38,6 +38,7 @@ const SCENES: Readonly<Record<FindingCode, Parts>> = {
   'volume-above-wanted': { block: { ownWaterLPerHa: 100 } },
   'volume-below-wanted': {},
   'volume-on-target': { block: { ownWaterLPerHa: 438 } },
+  'little-water': { block: { ownWaterLPerHa: 49 } },
   'far-face-under-dosed': { block: { pattern: { kind: 'alternate-alleys' } } },
   'early-rate': { block: { strategy: 'us-row-volume' }, rung: { bbch: 55 } },
   'strategy-extrapolated': { block: { strategy: 'leaf-wall' }, canopy: { heightM: 1.5 } },
