@@ -1,21 +1,29 @@
-import AxeBuilder from '@axe-core/playwright';
+import axeCore, { type RunOptions } from 'axe-core';
 import type { Page } from '@playwright/test';
 import { expect } from './app.ts';
 
 const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 
-/** A theme changes colours and nothing else: all rules are tried on paper, those of contrast in the other two; in the sun 7 : 1 as well. */
+/** A theme changes colours and nothing else: all rules are tried on paper, those of contrast in the other two; in the sun 7 : 1, which holds the 4.5 : 1. */
 export type Rules = 'all' | 'contrast' | 'enhanced';
-const CONTRAST: Readonly<Record<Exclude<Rules, 'all'>, string[]>> = { contrast: ['color-contrast'], enhanced: ['color-contrast', 'color-contrast-enhanced'] };
+const RUN: Readonly<Record<Rules, RunOptions['runOnly']>> = {
+  all: { type: 'tag', values: TAGS },
+  contrast: { type: 'rule', values: ['color-contrast'] },
+  enhanced: { type: 'rule', values: ['color-contrast-enhanced'] }
+};
 const RULES: Readonly<Record<'paper' | 'shed' | 'sun', Rules>> = { paper: 'all', shed: 'contrast', sun: 'enhanced' };
 
 /** No barrier that a machine can find, by WCAG 2.2 AA. */
 export async function clean(page: Page, where: string, rules: Rules = 'all'): Promise<void> {
   // A change of theme fades the buttons: what is judged is where it ends.
   await page.evaluate(() => document.getAnimations().forEach((a) => a.finish()));
-  const axe = new AxeBuilder({ page });
-  const { violations } = await (rules === 'all' ? axe.withTags(TAGS) : axe.withRules(CONTRAST[rules])).analyze();
-  expect.soft(violations.map((v) => `${where}: ${v.id}: ${v.nodes.map((n) => `${n.target.join(' ')} ${n.any[0]?.message ?? ''}`).join('\n')}`)).toEqual([]);
+  if (!(await page.evaluate(() => 'axe' in window))) await page.evaluate(axeCore.source);
+  // The page has no frames. What is in order is not described, which would cost more than the finding.
+  const barriers = await page.evaluate(async (runOnly) => {
+    const { violations } = await (window as unknown as { axe: typeof axeCore }).axe.run(document, { runOnly: runOnly!, resultTypes: ['violations'] });
+    return violations.map((v) => `${v.id}: ${v.nodes.map((n) => `${n.target.join(' ')} ${n.any[0]?.message ?? ''}`).join('\n')}`);
+  }, RUN[rules]);
+  expect.soft(barriers.map((b) => `${where}: ${b}`)).toEqual([]);
 }
 
 /** The same in every theme: all rules on paper, contrast in the others, 7 : 1 in the sun. */
