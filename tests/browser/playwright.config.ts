@@ -19,6 +19,8 @@ export default defineConfig({
   reporter: report ? [['line'], ['json']] : [['line']],
   use: {
     actionTimeout: 8_000,
+    // A language without a region: units are then metric, whatever machine this is.
+    locale: 'en',
     // What the service worker answers is seen by no route and no watch: it is let in where it is what is tested.
     serviceWorkers: 'block',
     baseURL: served ?? `http://127.0.0.1:${PORT}/`,

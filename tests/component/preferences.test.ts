@@ -35,6 +35,27 @@ describe('preferences', () => {
     const p = new Preferences(box('{"theme":"sun","system":"cubits","large":1,"tried":["shut","fly"]}'));
     expect([p.theme, p.system, p.large, p.tried]).toEqual(['sun', 'metric', false, ['shut']]);
   });
+  it.each([
+    [['en-US', 'en'], 'us', 'US'],
+    [['en', 'es-PR'], 'us', 'PR'],
+    [['en-GB'], 'metric-mph', 'GB'],
+    [['de-DE', 'en-US'], 'metric', 'DE'],
+    [['zh-Hant-US-x-own'], 'us', 'US'],
+    [['en', 'sr-Latn'], 'metric', undefined],
+    [['constructor', '-', ''], 'metric', undefined],
+    [[], 'metric', undefined]
+  ] as const)('units of %j are %s until others are chosen', (languages, system, region) => {
+    const storage = box('{"theme":"sun"}');
+    const p = new Preferences(storage, languages);
+    expect([p.system, p.region, p.guessed]).toEqual([system, region, true]);
+    // Another preference is kept: no units were chosen by that.
+    p.keep();
+    expect(new Preferences(storage, ['en-GB']).system).toBe('metric-mph');
+    p.system = 'acres';
+    p.keep();
+    const again = new Preferences(storage, ['en-US']);
+    expect([again.system, again.guessed]).toEqual(['acres', false]);
+  });
   it('serve for this visit where storage is missing, forbidden or full', () => {
     const refuse = () => {
       throw new DOMException('denied', 'SecurityError');

@@ -15,7 +15,7 @@ export class Mortal {
   ) {}
 
   static async launch(profile: string): Promise<Mortal> {
-    const child = spawn(browserPath() ?? chromium.executablePath(), [...LAUNCH_ARGS, '--headless=new', '--disable-gpu', ...AWAKE, '--window-size=1440,940', '--remote-debugging-port=0', `--user-data-dir=${profile}`, 'about:blank'], {
+    const child = spawn(browserPath() ?? chromium.executablePath(), [...LAUNCH_ARGS, '--headless=new', '--disable-gpu', ...AWAKE, '--window-size=1440,940', '--accept-lang=en', '--remote-debugging-port=0', `--user-data-dir=${profile}`, 'about:blank'], {
       detached: true,
       stdio: ['ignore', 'ignore', 'pipe']
     });
