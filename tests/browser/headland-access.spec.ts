@@ -1,7 +1,7 @@
 import type { Page } from '@playwright/test';
 import { expect, isPhone, test } from './app.ts';
 import { cleanInAll, crowded, small, wide } from './barriers.ts';
-import { serveLongWords } from './long-words.ts';
+import { speakLongWords } from './long-words.ts';
 
 const ROOT = 'section.headland';
 
@@ -58,32 +58,21 @@ for (const [name, prepare] of [
     }
   });
 
-test.describe('in a language with longer words', () => {
-  // One server for both.
-  test.describe.configure({ mode: 'default' });
-  let served: Awaited<ReturnType<typeof serveLongWords>>;
-  test.beforeAll(async () => {
-    test.setTimeout(120_000);
-    served = await serveLongWords();
+for (const system of ['metric', 'us'] as const)
+  test(`in a language with longer words, ${system}: nothing is cut, lies on other words or sticks out`, async ({ page }) => {
+    test.slow();
+    const trouble: string[] = [];
+    page.on('pageerror', (e) => trouble.push(e.message));
+    await speakLongWords(page);
+    await prefer(page, 'paper', system);
+    await page.goto('#headland');
+    for (const step of await steps(page)) {
+      await show(page, step);
+      const words = await page.locator(ROOT).innerText();
+      // The language is spoken at all: in the step's name, and in what the step itself says.
+      expect(words, step).toMatch(/\[[^\]]*[áéíóú]{2}/);
+      expect.soft(await wide(page), step).toEqual([]);
+      expect.soft(await crowded(page, ROOT), step).toEqual([]);
+    }
+    expect(trouble).toEqual([]);
   });
-  test.afterAll(() => served.close());
-
-  for (const system of ['metric', 'us'] as const)
-    test(`${system}: nothing is cut, lies on other words or sticks out`, async ({ page }) => {
-      test.setTimeout(180_000);
-      const trouble: string[] = [];
-      page.on('pageerror', (e) => trouble.push(e.message));
-      await prefer(page, 'paper', system);
-      await page.goto(`${served.url}#headland`);
-      const names = await steps(page);
-      for (const step of names) {
-        await show(page, step);
-        const words = await page.locator(ROOT).innerText();
-        // The language is spoken at all: in the step's name, and in what the step itself says.
-        expect(words, step).toMatch(/\[[^\]]*[áéíóú]{2}/);
-        expect.soft(await wide(page), step).toEqual([]);
-        expect.soft(await crowded(page, ROOT), step).toEqual([]);
-      }
-      expect(trouble).toEqual([]);
-    });
-});

@@ -1,13 +1,14 @@
+import { readdir, readFile } from 'node:fs/promises';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { createServer, type Plugin } from 'vite';
+import type { Page } from '@playwright/test';
 
 /**
  * A language that nobody speaks, to see whether words that are two fifths longer than English still fit: every vowel is doubled and
  * carries an accent, every phrase stands in brackets, so that one that is cut or that is typed into a view is seen. It is made while the
  * page is served to a test; nothing of it is part of the product.
  */
-const ID = '\0long-words';
-const WORDS = /\/src\/words\/en\/.+\.ts$/;
+const CHUNKS = fileURLToPath(new URL('../../build/_app/immutable/chunks', import.meta.url));
 
 /** Runs in the page: no imports, plain JavaScript. */
 const LENGTHEN = `
@@ -26,7 +27,7 @@ function text(s) {
   out += longer(s.slice(from));
   return out.startsWith('[') ? out : '[' + out + ']';
 }
-export function lengthen(value, key) {
+function lengthen(value, key) {
   if (typeof value === 'string') return key === 'code' ? value : text(value);
   if (typeof value === 'function') return (...given) => lengthen(value(...given));
   if (Array.isArray(value)) return value.map((v) => lengthen(v));
@@ -35,40 +36,25 @@ export function lengthen(value, key) {
 }
 `;
 
-interface Node {
-  readonly type: string;
-  readonly start: number;
-  readonly end: number;
-  readonly declaration?: { readonly type: string; readonly declarations?: readonly { readonly init: Node | null }[] } | null;
+/** What the build makes of `translated` in `src/words/translation.ts`, through which every constant of the words goes, and its name outside its file. */
+const TRANSLATED = /function (\w+)\(\w+,\w+\)\{if\([^{]+\{let \w+=\{\};for\(let \w+ of Object\.keys\(\{\.\.\./;
+
+/** The file of the built page that all words go through, and its text with what makes them long. */
+async function lengthened(): Promise<{ readonly name: string; readonly body: string }> {
+  const found: { name: string; body: string }[] = [];
+  for (const name of await readdir(CHUNKS)) {
+    if (!name.endsWith('.js')) continue;
+    const text = await readFile(join(CHUNKS, name), 'utf8');
+    const translated = TRANSLATED.exec(text)?.[1];
+    const exported = translated && new RegExp(`(export\\{[^}]*?)\\b${translated} as `);
+    if (exported && exported.test(text)) found.push({ name, body: `${text.replace(exported, '$1long as ')}\n${LENGTHEN}\nfunction long(...given) { return lengthen(${translated}(...given)); }` });
+  }
+  if (found.length !== 1) throw new Error(`The build has ${found.length} files that the words go through, not one: TRANSLATED in long-words.ts no longer tells it.`);
+  return found[0]!;
 }
 
-/** Puts every exported constant of the words' modules through \`lengthen\`. */
-const longWords = (): Plugin => ({
-  name: 'long-words',
-  enforce: 'post',
-  resolveId: (id) => (id === 'virtual:long-words' ? ID : null),
-  load: (id) => (id === ID ? LENGTHEN : null),
-  transform(code, id) {
-    if (!WORDS.test(id.split('?')[0]!)) return null;
-    const body = this.parse(code).body as unknown as readonly Node[];
-    const inits = body.flatMap((n) => (n.type === 'ExportNamedDeclaration' && n.declaration?.type === 'VariableDeclaration' ? (n.declaration.declarations ?? []).flatMap((d) => (d.init ? [d.init] : [])) : []));
-    let out = code;
-    for (const { start, end } of [...inits].sort((a, b) => b.start - a.start)) out = `${out.slice(0, start)}lengthen(${out.slice(start, end)})${out.slice(end)}`;
-    return { code: `import { lengthen } from 'virtual:long-words';\n${out}`, map: null };
-  }
-});
-
-/** The page in that language, on a port of its own. */
-export async function serveLongWords(): Promise<{ readonly url: string; close(): Promise<void> }> {
-  const root = fileURLToPath(new URL('../..', import.meta.url));
-  const server = await createServer({
-    root,
-    cacheDir: fileURLToPath(new URL(`../../.cache/long-words-${process.pid}`, import.meta.url)),
-    plugins: [longWords()],
-    logLevel: 'error',
-    server: { host: '127.0.0.1', port: 0, hmr: false },
-    optimizeDeps: { include: ['zod/mini', 'papaparse', 'idb', 'd3-shape'] }
-  });
-  await server.listen();
-  return { url: server.resolvedUrls!.local[0]!, close: () => server.close() };
+/** The page speaks that language from its next load on. */
+export async function speakLongWords(page: Page): Promise<void> {
+  const { name, body } = await lengthened();
+  await page.route(`**/chunks/${name}`, (route) => route.fulfill({ body, contentType: 'text/javascript' }));
 }

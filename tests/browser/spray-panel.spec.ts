@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
 import { expect, isPhone, numberIn, test, type App } from './app.ts';
 import { cleanInAll, crowded, small, wide } from './barriers.ts';
-import { serveLongWords } from './long-words.ts';
+import { speakLongWords } from './long-words.ts';
 
 /** The figures of the spray beside the drawing, in the built page with its workers under the page's own policy. */
 
@@ -141,26 +141,16 @@ for (const [name, prepare] of [
     expect.soft(await crowded(page, ROOT)).toEqual([]);
   });
 
-test.describe('in a language with longer words', () => {
-  // One server for both.
-  test.describe.configure({ mode: 'default' });
-  let served: Awaited<ReturnType<typeof serveLongWords>>;
-  test.beforeAll(async () => {
-    test.setTimeout(120_000);
-    served = await serveLongWords();
+for (const system of ['metric', 'us'] as const)
+  test(`in a language with longer words, ${system}: nothing is cut, lies on other words or sticks out`, async ({ page }) => {
+    test.slow();
+    await speakLongWords(page);
+    await page.addInitScript((kept) => localStorage.setItem('rowtailor-preferences', kept), JSON.stringify({ system, theme: 'paper', tried: ['top', 'shut', 'why'] }));
+    await page.goto('');
+    await page.getByRole('button', { name: /^\[?Spráá?y/ }).click();
+    await expect(page.locator('[data-figure=spray-on-trees]')).toBeVisible({ timeout: 20_000 });
+    await unfold(page);
+    expect(await page.locator(ROOT).innerText()).toMatch(/\[[^\]]*[áéíóú]{2}/);
+    expect.soft(await wide(page)).toEqual([]);
+    expect.soft(await crowded(page, ROOT)).toEqual([]);
   });
-  test.afterAll(() => served.close());
-
-  for (const system of ['metric', 'us'] as const)
-    test(`${system}: nothing is cut, lies on other words or sticks out`, async ({ page }) => {
-      test.setTimeout(180_000);
-      await page.addInitScript((kept) => localStorage.setItem('rowtailor-preferences', kept), JSON.stringify({ system, theme: 'paper', tried: ['top', 'shut', 'why'] }));
-      await page.goto(served.url);
-      await page.getByRole('button', { name: /^\[?Spráá?y/ }).click({ timeout: 60_000 });
-      await expect(page.locator('[data-figure=spray-on-trees]')).toBeVisible({ timeout: 60_000 });
-      await unfold(page);
-      expect(await page.locator(ROOT).innerText()).toMatch(/\[[^\]]*[áéíóú]{2}/);
-      expect.soft(await wide(page)).toEqual([]);
-      expect.soft(await crowded(page, ROOT)).toEqual([]);
-    });
-});
