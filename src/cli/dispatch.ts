@@ -16,8 +16,13 @@ const VERBS: Readonly<Record<string, () => Promise<{ readonly run: Verb }>>> = {
   sql: () => import('./verbs/sql.ts')
 };
 
+/** Names come from files and arguments: what a terminal would obey, or what would turn the direction of a line, is shown by its code, which JSON reads as the character itself. */
+const OBEYED = /[\u0000-\u0008\u000B-\u001F\u007F-\u009F\u202A-\u202E\u2066-\u2069]/g;
+const printable = (text: string): string => text.replace(OBEYED, (c) => `\\u${c.charCodeAt(0).toString(16).padStart(4, '0')}`);
+
 /** Runs the verb that is named first. Whatever the user did is told by the exit code; what throws is a programmer's error. */
-export async function dispatch(args: readonly string[], streams: Streams): Promise<Exit> {
+export async function dispatch(args: readonly string[], given: Streams): Promise<Exit> {
+  const streams: Streams = { stdin: given.stdin, out: (text) => given.out(printable(text)), err: (text) => given.err(printable(text)) };
   const [verb, ...rest] = args;
   if (verb === undefined) {
     streams.err(USAGE.main);

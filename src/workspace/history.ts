@@ -14,7 +14,11 @@ export class History<T> {
   private gesture: string | null = null;
   private static readonly DEPTH = 200;
 
-  constructor(steps: Steps<T> = { past: [], future: [] }) {
+  /** `fits` is asked before a state comes back: one that was kept may have been changed by another hand. */
+  constructor(
+    steps: Steps<T> = { past: [], future: [] },
+    private readonly fits: (state: T) => boolean = () => true
+  ) {
     this.past = steps.past.slice(-History.DEPTH);
     this.future = steps.future.slice(-History.DEPTH);
   }
@@ -45,7 +49,7 @@ export class History<T> {
   }
 
   undo(now: T): T {
-    const before = this.past.pop();
+    const before = this.taken(this.past);
     if (before === undefined) return now;
     this.future.push(now);
     this.gesture = null;
@@ -53,10 +57,18 @@ export class History<T> {
   }
 
   redo(now: T): T {
-    const after = this.future.pop();
+    const after = this.taken(this.future);
     if (after === undefined) return now;
     this.past.push(now);
     this.gesture = null;
     return after;
+  }
+
+  /** The nearest state. Where it does not fit, neither do those behind it, which were made of it. */
+  private taken(from: T[]): T | undefined {
+    const state = from.pop();
+    if (state === undefined || this.fits(state)) return state;
+    from.length = 0;
+    return undefined;
   }
 }

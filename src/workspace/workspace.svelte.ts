@@ -34,10 +34,10 @@ export class Workspace {
     this.open(document);
   }
 
-  /** Opens a document on its first block, at the last rung of the season, the first rung as the ghost behind it; with the steps of an earlier visit. */
-  open(document: Document, steps?: Steps<Step>): void {
+  /** Opens a document on its first block, at the last rung of the season, the first rung as the ghost behind it; with the steps of an earlier visit, each of which is asked for whether it fits before it is taken. */
+  open(document: Document, steps?: Steps<Step>, fits?: (step: Step) => boolean): void {
     this.document = document;
-    this.history = new History(steps);
+    this.history = new History(steps, fits);
     this.turns++;
     this.goTo(document.blocks[0]!.id);
   }

@@ -58,6 +58,11 @@ export const rowProblem = (
   parameters: Parameters = {}
 ): RowProblem => ({ line, column: shortened(column), value: shortened(value), code, parameters });
 
+/** Columns of any table. The names of thousands would each be compared with all others. */
+const MOST_COLUMNS = 500;
+/** What is wrong with so many columns; null where there are no more than may be. */
+export const tooWide = (names: readonly string[], line: number): RowProblem | null => (names.length > MOST_COLUMNS ? rowProblem(line, '', '', 'too-many', { length: names.length, bound: MOST_COLUMNS }) : null);
+
 export type Delimiter = ',' | ';' | '\t';
 
 export interface Header {
@@ -79,6 +84,8 @@ export function headerOf(written: readonly string[], line: number, delimiter: De
   // A delimiter at the end of every line makes a column with nothing in it.
   while (names.length > 0 && names.at(-1) === '') names.pop();
   if (names.length === 0) return [rowProblem(line, '', '', 'no-header')];
+  const wide = tooWide(names, line);
+  if (wide) return [wide];
 
   const problems: RowProblem[] = [];
   const columns = names.map((name, i): Column | 'block' | 'note' => {

@@ -1,6 +1,6 @@
 import Papa from 'papaparse';
 import { NOTE } from '../csv/columns.ts';
-import { delimiterOf, rowProblem, type Delimiter, type RowProblem } from '../csv/header.ts';
+import { delimiterOf, rowProblem, tooWide, type Delimiter, type RowProblem } from '../csv/header.ts';
 import { nearest } from '../nearest.ts';
 import { COORDINATES, PASSED_OVER, POINT_COLUMNS, POINT_RANGES, columnsOf, type PointColumn } from './columns.ts';
 
@@ -18,6 +18,8 @@ export function readPointHeader(text: string, line: number): PointHeader | reado
   while (names.length > 0 && names.at(-1) === '') names.pop();
   const needed = COORDINATES.filter((c) => POINT_RANGES[c].needed);
   if (names.length === 0) return [rowProblem(line, '', '', 'no-header', { columns: needed.map((c) => columnsOf(c)[0]).join(', ') })];
+  const wide = tooWide(names, line);
+  if (wide) return [wide];
 
   const problems: RowProblem[] = [];
   const columns = names.map((name, i): PointColumn | null => {

@@ -1,5 +1,5 @@
 import { NOTE } from '../csv/columns.ts';
-import { rowProblem, type RowProblem } from '../csv/header.ts';
+import { rowProblem, tooWide, type RowProblem } from '../csv/header.ts';
 import { eachLine } from '../csv/lines.ts';
 import { parseNumber } from '../csv/number.ts';
 import { nearest } from '../nearest.ts';
@@ -42,6 +42,8 @@ export function readTable(text: string): Table {
 function header(cells: readonly string[], line: number, problems: RowProblem[]): readonly string[] {
   const names = cells.map((n) => n.trim().toLowerCase());
   while (names.at(-1) === '') names.pop();
+  const wide = tooWide(names, line);
+  if (wide) return problems.push(wide), names;
   names.forEach((name, i) => {
     if (name.startsWith(NOTE)) return;
     if (!RECORD_COLUMNS.includes(name)) problems.push(rowProblem(line, name, name, 'unknown-column', { known: RECORD_COLUMNS.join(', '), nearest: nearest(name, RECORD_COLUMNS) }));

@@ -1,7 +1,7 @@
 import type { Measured, SurveyTree } from '#core/canopy/survey/types.ts';
 import type { WidthAt } from '#core/canopy/types.ts';
 import { NOTE } from '../csv/columns.ts';
-import { rowProblem, type RowCode, type RowProblem } from '../csv/header.ts';
+import { rowProblem, tooWide, type RowCode, type RowProblem } from '../csv/header.ts';
 import { eachLine } from '../csv/lines.ts';
 import { parseNumber } from '../csv/number.ts';
 import { LENGTHS, NAME_LENGTH, RANGES, type Range } from '../limits.ts';
@@ -58,6 +58,8 @@ type Column = TreeColumn | TreeText | null;
 function header(cells: readonly string[], line: number, problems: RowProblem[]): readonly Column[] {
   const names = cells.map((n) => n.trim().toLowerCase());
   while (names.at(-1) === '') names.pop();
+  const wide = tooWide(names, line);
+  if (wide) return problems.push(wide), [];
   const known = [...TREE_COLUMNS, ...WIDTHS_AT];
   const refuse = (name: string, code: RowCode, parameters: Parameters = {}): number => problems.push(rowProblem(line, name, name, code, parameters));
   const columns = names.map((name, i): Column => {

@@ -1,5 +1,5 @@
 import { LEAST_SHARE, type DayKind, type Weather, type WeatherDay } from '#core/weather/days.ts';
-import { rowProblem, type RowCode, type RowProblem } from '../csv/header.ts';
+import { rowProblem, tooWide, type RowCode, type RowProblem } from '../csv/header.ts';
 import { eachLine } from '../csv/lines.ts';
 import { parseNumber } from '../csv/number.ts';
 import type { Parameters } from '../problem.ts';
@@ -47,9 +47,12 @@ export function readWeather(text: string): WeatherReading {
   const lines: Line[] = [];
   let refused = 0;
   let header: Header | null = null;
+  let wide: RowProblem | null = null;
   let early: { readonly cells: readonly string[]; readonly line: number } | null = null;
   const wrong = eachLine(text, (cells, line, delimiter) => {
     if (header === null) {
+      wide = tooWide(cells, line);
+      if (wide) return false;
       header = headerOf(cells);
       early ??= { cells, line };
       // A typical year has its station in the first line; further down a table without a header is none.
@@ -65,7 +68,8 @@ export function readWeather(text: string): WeatherReading {
     return true;
   });
   const fail = (...problems: readonly RowProblem[]): WeatherReading => ({ weather: null, used: 0, refused, problems: problems.length > 0 ? problems : told, more });
-  if (wrong) return fail(wrong, ...told);
+  const wrongHead = wrong ?? wide;
+  if (wrongHead) return fail(wrongHead, ...told);
   if (header === null) return fail(rowProblem(early === null ? 1 : (early as { line: number }).line, '', '', 'no-header', { columns: WEATHER_NAMES }));
   const found = header as Header;
   if (found.fault) return fail(rowProblem((early as unknown as { line: number }).line, found.fault.column, found.fault.column, found.fault.code, found.fault.parameters));

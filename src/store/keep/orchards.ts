@@ -1,4 +1,5 @@
 import { nameIn, within, type KeptSteps, type Orchard, type SavedSetting, type Store } from './database.ts';
+import { isSoundSaved, soundOrchard } from './sound.ts';
 
 export interface Kept {
   readonly orchard: Orchard;
@@ -27,14 +28,21 @@ export const MOST_SAVED = 50;
 
 const nextTurn = (all: readonly Orchard[]): number => Math.max(0, ...all.map((o) => o.turn)) + 1;
 
-/** Every orchard of this device, those opened last first. */
-export const orchards = async (): Promise<Orchard[]> => within(['orchards'], 'readonly', async (at) => (await at('orchards').getAll()).sort((a, b) => b.turn - a.turn));
+const rows = async (store: Store<'orchards'>): Promise<Orchard[]> => (await store.getAll()).flatMap((row) => soundOrchard(row) ?? []);
+const row = async (store: Store<'orchards'>, id: string): Promise<Orchard | null> => soundOrchard(await store.get(id));
+const textAt = async (store: Store<'texts'>, id: string): Promise<string | undefined> => {
+  const text: unknown = await store.get(id);
+  return typeof text === 'string' ? text : undefined;
+};
 
-export const orchard = async (id: string): Promise<Orchard | null> => within(['orchards'], 'readonly', async (at) => (await at('orchards').get(id)) ?? null);
+/** Every orchard of this device, those opened last first. */
+export const orchards = async (): Promise<Orchard[]> => within(['orchards'], 'readonly', async (at) => (await rows(at('orchards'))).sort((a, b) => b.turn - a.turn));
+
+export const orchard = async (id: string): Promise<Orchard | null> => within(['orchards'], 'readonly', async (at) => row(at('orchards'), id));
 
 export const kept = async (id: string): Promise<Kept | null> =>
   within(['orchards', 'texts', 'steps'], 'readonly', async (at) => {
-    const [found, text, steps] = await Promise.all([at('orchards').get(id), at('texts').get(id), at('steps').get(id)]);
+    const [found, text, steps] = await Promise.all([row(at('orchards'), id), textAt(at('texts'), id), at('steps').get(id)]);
     return found && text !== undefined ? { orchard: found, text, steps: steps?.revision === found.revision ? steps : null } : null;
   });
 
@@ -42,7 +50,7 @@ export const kept = async (id: string): Promise<Kept | null> =>
 export const opened = async (id: string): Promise<Orchard | null> =>
   within(['orchards'], 'readwrite', async (at) => {
     const store = at('orchards');
-    const all = await store.getAll();
+    const all = await rows(store);
     const found = all.find((o) => o.id === id);
     if (!found) return null;
     const next = { ...found, turn: nextTurn(all) };
@@ -53,7 +61,7 @@ export const opened = async (id: string): Promise<Orchard | null> =>
 /** Saves if nobody saved since. The revision is looked at and written in one transaction, so that of two pages only one can be first. */
 export const save = async ({ id, follows, name, text, steps, settings, nowMs }: Save): Promise<Saved> =>
   within(['orchards', 'texts', 'steps', 'settings'], 'readwrite', async (at) => {
-    const all = await at('orchards').getAll();
+    const all = await rows(at('orchards'));
     const stands = all.find((o) => o.id === id);
     if (follows === 0 ? stands : !stands || stands.away) return stands && !stands.away ? { kind: 'newer', orchard: stands } : { kind: 'gone' };
     if (stands && stands.revision !== follows)
@@ -77,12 +85,12 @@ async function addSetting(store: Store<'settings'>, id: string, saved: SavedSett
 
 /** Settings that were saved for a rung, the last one first. */
 export const savedSettings = async (id: string, block: string, rung: string): Promise<SavedSetting[]> =>
-  within(['settings'], 'readonly', async (at) => (await at('settings').index('rung').getAll([id, block, rung])).reverse());
+  within(['settings'], 'readonly', async (at) => (await at('settings').index('rung').getAll([id, block, rung])).filter(isSoundSaved).reverse());
 
 /** Puts an orchard away, or takes it back. */
 export const putAway = async (id: string, away: boolean): Promise<void> =>
   within(['orchards'], 'readwrite', async (at) => {
-    const found = await at('orchards').get(id);
+    const found = await row(at('orchards'), id);
     if (!found) return;
     const { away: _, ...rest } = found;
     await at('orchards').put(away ? { ...rest, away } : rest);
@@ -98,7 +106,7 @@ export const erase = async (id: string): Promise<void> =>
 /** A second orchard with the same document and saved settings. Null where there is no such orchard. */
 export const copied = async (id: string, newId: string, name: string, nowMs: number): Promise<Orchard | null> =>
   within(['orchards', 'texts', 'settings'], 'readwrite', async (at) => {
-    const [all, text, settings] = await Promise.all([at('orchards').getAll(), at('texts').get(id), at('settings').index('orchard').getAll(id)]);
+    const [all, text, settings] = await Promise.all([rows(at('orchards')), textAt(at('texts'), id), at('settings').index('orchard').getAll(id)]);
     if (!all.some((o) => o.id === id) || text === undefined) return null;
     const own = renamedText(text, name);
     const next: Orchard = { id: newId, name, revision: 1, changedMs: nowMs, turn: nextTurn(all), length: own.length };
@@ -109,7 +117,7 @@ export const copied = async (id: string, newId: string, name: string, nowMs: num
 /** Gives an orchard that is not open here another name. It is a save like any other: a page that has it open is told. */
 export const renamed = async (id: string, name: string, nowMs: number): Promise<Orchard | null> =>
   within(['orchards', 'texts', 'steps'], 'readwrite', async (at) => {
-    const [found, text] = await Promise.all([at('orchards').get(id), at('texts').get(id)]);
+    const [found, text] = await Promise.all([row(at('orchards'), id), textAt(at('texts'), id)]);
     if (!found || text === undefined) return null;
     const own = renamedText(text, name);
     const next: Orchard = { ...found, name, revision: found.revision + 1, changedMs: nowMs, length: own.length };
@@ -127,7 +135,7 @@ function renamedText(text: string, name: string): string {
 /** An orchard, not put away, with the very same text. */
 export const sameText = async (name: string, text: string): Promise<Orchard | null> =>
   within(['orchards', 'texts'], 'readonly', async (at) => {
-    const alike = (await at('orchards').getAll()).filter((o) => o.name === name && o.length === text.length && !o.away);
+    const alike = (await rows(at('orchards'))).filter((o) => o.name === name && o.length === text.length && !o.away);
     for (const o of alike) if ((await at('texts').get(o.id)) === text) return o;
     return null;
   });

@@ -6,11 +6,12 @@ import { writeLast } from '#store/keep/journal.ts';
 import * as store from '#store/keep/orchards.ts';
 import { askToLast } from '#store/keep/room.ts';
 import { tabs, type Tabs, type Word } from '#store/keep/tabs.ts';
+import { editRung } from '../edits.ts';
 import type { Workspace } from '../workspace.svelte.ts';
 import { Autosave } from './autosave.ts';
 import { WallClock } from './clock.ts';
 import { takeLastWords } from './last-words.ts';
-import { read } from './reading.ts';
+import { judge, read } from './reading.ts';
 import { packed, STEP_FORMAT, unpacked } from './steps.ts';
 
 /** How the open document is kept. `fresh`: as it was opened, there is nothing to keep. */
@@ -236,7 +237,9 @@ export class Keeping {
     const reading = await read(found.text);
     if (!reading.ok) return { ok: false, unread: { from: 'kept', reading, text: found.text } };
     const steps = found.steps?.format === STEP_FORMAT ? unpacked(found.steps.text, reading.document) : undefined;
-    this.enter(reading.document, found.orchard, { kind: 'fresh' }, () => this.workspace.open(reading.document, steps));
+    const kept = new WeakSet(steps && [...steps.past, ...steps.future].map((s) => s.document));
+    const { fits } = await judge();
+    this.enter(reading.document, found.orchard, { kind: 'fresh' }, () => this.workspace.open(reading.document, steps, ({ document }) => !kept.has(document) || fits(document)));
     this.remember(id);
     this.clockBackS = this.clock.beforeS(found.orchard.changedMs);
     void store.opened(id).catch(() => undefined);
@@ -329,6 +332,15 @@ export class Keeping {
   async savedSettings(block: string, rung: string): Promise<readonly SavedSetting[]> {
     const unkept = this.saves.filter((s) => s.block === block && s.rung === rung).reverse();
     return [...unkept, ...(this.orchard ? await store.savedSettings(this.orchard.id, block, rung) : [])];
+  }
+
+  /** Goes back to a setting that was saved, as one step of undo; where the document could not hold it, why. */
+  async backTo(setting: SavedSetting['setting']): Promise<Opening> {
+    const { block, rung, document } = this.workspace;
+    const reading = (await judge()).judged(editRung(document, block.id, rung.id, (r) => ({ ...r, setting })));
+    if (!reading.ok) return { ok: false, unread: { from: 'kept', reading, text: JSON.stringify(setting) } };
+    this.workspace.editRung((r) => ({ ...r, setting }));
+    return { ok: true };
   }
 
   private noticeClock(): void {

@@ -85,3 +85,15 @@ describe('undo and redo', () => {
     );
   });
 });
+
+describe('states that were kept', () => {
+  it('are asked for whether they fit, and one that does not ends the way back: those behind it were made of it', () => {
+    const h = new History({ past: ['a', 'bad', 'c'], future: ['z', 'bad'] }, (s) => s !== 'bad');
+    expect(h.undo('d')).toBe('c');
+    expect(h.undo('c')).toBe('c');
+    expect(h.canUndo).toBe(false);
+    expect(h.redo('c')).toBe('d');
+    expect(h.redo('d')).toBe('d');
+    expect(h.canRedo).toBe(false);
+  });
+});
