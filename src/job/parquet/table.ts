@@ -6,6 +6,7 @@ import { headerOf, rowProblem, type Header, type RowCode, type RowProblem } from
 import { nameFault } from '../csv/name.ts';
 import { Rows } from '../csv/rows.ts';
 import { shortened, type Parameters } from '../problem.ts';
+import { checkPages } from './pages.ts';
 import { exactly, holdsOf, type Holds } from './types.ts';
 
 export type { AsyncBuffer };
@@ -108,7 +109,13 @@ class Reader {
     const { file, metadata } = this;
     const columns = [this.blockAt, ...this.cells.map((c) => c.at)].map((i) => this.names[i]!);
     const scan = await parquetScan({ file, metadata, columns, compressors, geoparquet: false, useOffsetIndex: false });
-    for (const { rowStart, rowEnd } of scan.ranges)
+    for (const { rowStart, rowEnd } of scan.ranges) {
+      const unsound = await this.unsound(columns, rowStart, rowEnd);
+      if (unsound) {
+        this.batch.problems.push(unsound);
+        yield* this.handOn();
+        continue;
+      }
       for (let from = rowStart; from < rowEnd; from += WINDOW) {
         const to = Math.min(from + WINDOW, rowEnd);
         const decoded = await this.decoded(scan, columns, from, to);
@@ -120,6 +127,29 @@ class Reader {
           }
         yield* this.handOn();
       }
+    }
+  }
+
+  /** Why the row group of these rows cannot hold them; null where it can. */
+  private async unsound(columns: readonly string[], rowStart: number, rowEnd: number): Promise<RowProblem | null> {
+    const { file, metadata } = this;
+    const rows = rowEnd - rowStart;
+    let at = 0;
+    const group = metadata.row_groups.find((g) => (at += Number(g.num_rows)) === rowEnd && Number(g.num_rows) === rows);
+    try {
+      for (const name of columns) {
+        const data = group?.columns.find((c) => c.meta_data?.path_in_schema[0] === name)?.meta_data;
+        if (!data) throw new Error(`column ${name} is not there`);
+        const from = Number(data.dictionary_page_offset || data.data_page_offset);
+        const length = Number(data.total_compressed_size);
+        if (!(from >= 0 && length > 0 && from + length <= file.byteLength)) throw new Error(`column ${name} lies outside the file`);
+        checkPages(await file.slice(from, from + length), data, metadata.schema.find((s, i) => i > 0 && s.name === name)!, rows);
+      }
+      return null;
+    } catch (error) {
+      if (isSystem(error)) throw error;
+      return fault('damaged', '', '', { why: why(error), rows: rows - 1 }, rowStart + 1);
+    }
   }
 
   private *handOn(): Generator<CanopyBatch> {
