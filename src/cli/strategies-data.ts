@@ -9,6 +9,7 @@ import { VERSION, type Document } from '#core/setting/document.ts';
 import { valueOf } from '#core/working/answer.ts';
 import { plain, type Plain } from '#core/working/plain.ts';
 import { assumptionsUnder } from '#core/working/under.ts';
+import { csvCell } from '#job/csv/cell.ts';
 import { rowName } from '#words/strategies/reasons.ts';
 import type { Compared } from './strategies-report.ts';
 
@@ -65,7 +66,7 @@ export function csvText(all: readonly Compared[], withDraws: boolean): string {
   return [[...CSV_HEADER, ...(withDraws ? DRAW_HEADER : [])], ...lines].map((cells) => cells.map(cell).join(',') + '\n').join('');
 }
 
-const cell = (v: string | number | undefined): string => (typeof v === 'string' && /[",\r\n]|^\s|\s$/.test(v) ? `"${v.replaceAll('"', '""')}"` : String(v ?? ''));
+const cell = (v: string | number | undefined): string => (typeof v === 'string' ? csvCell(v) : String(v ?? ''));
 
 const hashOf = (text: string) => ({ sha256: createHash('sha256').update(text).digest('hex'), bytes: Buffer.byteLength(text) });
 

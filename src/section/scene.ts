@@ -62,7 +62,9 @@ export const label = (cls: string, x: number, y: number, text: string, attrs: Ma
 export const line = (cls: string, x1: number, y1: number, x2: number, y2: number, key?: string): Mark =>
   mark('line', cls, { x1: px(x1), y1: px(y1), x2: px(x2), y2: px(y2) }, keyed(key));
 
-const escape = (s: string): string => s.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('"', '&quot;');
+/** Characters that no XML file may hold (XML 1.0, 2.2): half of a pair, most controls, two that are none. */
+const UNFIT = /[^\t\n\r -\ud7ff\ue000-\ufffd\u{10000}-\u{10ffff}]/gu;
+const escape = (s: string): string => s.replace(UNFIT, '\ufffd').replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('"', '&quot;');
 
 function element(m: Mark, indent: string): string {
   const attrs = [...(m.cls ? [['class', m.cls] as const] : []), ...Object.entries(m.attrs ?? {})].map(([k, v]) => ` ${k}="${escape(String(v))}"`).join('');

@@ -1,3 +1,5 @@
+import { csvCell } from '#job/csv/cell.ts';
+
 /** Longest that a number is written, with its comma. */
 const LONGEST_NUMBER = 26;
 /** Longest name: as long as the reader lets it be, every character as many bytes as one may have, quoted. */
@@ -33,7 +35,7 @@ export class Lines {
         if (v !== v) whole = false;
       }
       if (this.length + this.longest > this.bytes.length) this.grow();
-      const figures = this.length + this.bytes.write(quoted(block[i]!), this.length);
+      const figures = this.length + this.bytes.write(csvCell(block[i]!), this.length);
       const text = JSON.stringify(row);
       this.length = figures + this.bytes.write(whole ? text : text.replaceAll('null', ''), figures, 'latin1');
       // The list's brackets stand where a comma and the line's end belong.
@@ -55,6 +57,3 @@ export class Lines {
     this.bytes = larger;
   }
 }
-
-/** A name as a CSV field that reads back the same. */
-const quoted = (name: string): string => (/[",\r\n]|^\s|\s$/.test(name) ? `"${name.replaceAll('"', '""')}"` : name);

@@ -4,7 +4,7 @@ import { eachLine } from '../csv/lines.ts';
 import { parseNumber } from '../csv/number.ts';
 import { nearest } from '../nearest.ts';
 import { FIELD_COLUMNS, FRAME, isFree, NEEDED, RECORD_COLUMNS } from './columns.ts';
-import { unguarded } from './formulas.ts';
+import { unguarded } from '../csv/formulas.ts';
 
 /** A line of the table as a raw record, not yet judged. */
 export interface Line {

@@ -2,7 +2,7 @@ import Papa from 'papaparse';
 import type { AnyFields, WorkRecord } from '#core/record/types.ts';
 import { inOrder } from '../write.ts';
 import { FIELD_COLUMNS, FRAME, isFree, RECORD_COLUMNS } from './columns.ts';
-import { guarded } from './formulas.ts';
+import { guarded } from '../csv/formulas.ts';
 import { RECORDS_FILE, RECORDS_FORMAT, RECORDS_VERSION } from './schema.ts';
 
 /** Records as a file: every one with all that it says, keys in the order of the schema. Equal records give equal bytes. */

@@ -8,6 +8,7 @@ import { layerWords, sheetWords } from '#words/en/spray/layer.ts';
 import { sectionWords } from '#words/en/section.ts';
 import { formatAmount, formatExact } from '#words/format.ts';
 import type { SprayView } from '#workspace/spray.svelte.ts';
+import { fileStem } from '#workspace/file-name.ts';
 import { pngOf } from './png.ts';
 import { roomOf } from './room.ts';
 import { styleFor } from './sheet-style.ts';
@@ -20,7 +21,7 @@ export async function saveSpray(kind: FileKind, spray: SprayView, system: UnitSy
   const made = sheet(spray, system);
   if (!made) return;
   const { block, rung } = spray.workspace;
-  const name = `${block.name}-${rung.name}-spray`.replace(/[^\p{L}\p{N}]+/gu, '-').toLowerCase();
+  const name = fileStem(block.name, rung.name, 'spray');
   if (kind === 'svg') spray.save(`${name}.svg`, made.svg, 'image/svg+xml');
   else spray.save(`${name}.png`, await pngOf(made.svg, made.width, made.height), 'image/png');
 }

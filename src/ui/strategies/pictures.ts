@@ -28,5 +28,4 @@ export async function savePicture(kind: 'svg' | 'png', file: string, title: stri
   return name;
 }
 
-/** A name for files: letters and figures alone. */
-export const fileName = (...parts: readonly string[]): string => parts.join('-').replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-|-$/g, '').toLowerCase();
+export { fileStem as fileName } from '#workspace/file-name.ts';

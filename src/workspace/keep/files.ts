@@ -1,7 +1,8 @@
 import type { Document } from '#core/setting/document.ts';
 import { download } from '#store/files.ts';
+import { fileStem } from '../file-name.ts';
 
-export const fileName = (name: string): string => `${name.replace(/[^\p{L}\p{N}]+/gu, '-').toLowerCase() || 'rowtailor'}.json`;
+export const fileName = (name: string): string => `${fileStem(name)}.json`;
 
 /** The text of a file: fields in the order of the schema. */
 export const fileText = async (document: Document): Promise<string> => (await import('#job/write.ts')).writeDocument(document);

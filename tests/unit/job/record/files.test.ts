@@ -3,7 +3,7 @@ import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
 import { CALIBRATION_FIELDS, TREATMENT_FIELDS, type RecordField } from '#core/record/fields.ts';
 import type { WorkRecord } from '#core/record/types.ts';
-import { guarded, unguarded } from '#job/record/formulas.ts';
+import { guarded, unguarded } from '#job/csv/formulas.ts';
 import { readRecords } from '#job/record/read.ts';
 import { recordsCsv, recordsJson } from '#job/record/write.ts';
 import { problemSentence } from '#words/en/problems.ts';

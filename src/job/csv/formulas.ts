@@ -8,5 +8,8 @@
 /** The start of a cell, then apostrophes, then a sign that begins a formula; the last four are the wide forms that some spreadsheets take too. */
 const GUARDED = /(^|[;,"\n])('*)(?=[=+\-@＝＋－＠])/g;
 
-export const guarded = (text: string): string => text.replace(GUARDED, "$1'$2");
+/** Most texts have none of these signs. */
+const SIGNS = /[=+\-@＝＋－＠]/;
+
+export const guarded = (text: string): string => (SIGNS.test(text) ? text.replace(GUARDED, "$1'$2") : text);
 export const unguarded = (text: string): string => text.replace(GUARDED, (_, before: string, quotes: string) => before + quotes.slice(1));
