@@ -8,7 +8,7 @@ const SPINE = [
   String.raw`core/(quantity|working|sprayer|dose|air|weather|advice|setting)/(?!compare/|own/|table/|(nearest|column|plain|under|days|degree-days)\.)`,
   // Laser points and surveys of trees are asked for later.
   String.raw`core/canopy/\w+\.ts`,
-  String.raw`words/(format|language|fill|names|naming|sentences|options|air)\.ts`,
+  String.raw`words/(bidi|demo|format|language|fill|names|naming|sentences|options|air)\.ts`,
   String.raw`words/en/(english|findings|refusals|options|sprayer|strategies|differences|formulas|screen|section)\.ts`,
   String.raw`workspace/(edits|history|preferences|workspace)\.`,
   String.raw`section/(frame|machine|measures|palette|scene|section|spray|tree)\.ts`,
@@ -23,7 +23,7 @@ const SPINE = [
 ];
 
 /** Words of the first screen, in one file for each language. */
-const FIRST_WORDS = String.raw`(english|findings|refusals|options|sprayer|strategies|differences|formulas|screen|section|spray/switch)\.ts`;
+const FIRST_WORDS = String.raw`(english|findings|refusals|options|sprayer|strategies|differences|formulas|screen|section|demo|spray/switch)\.ts`;
 const OTHERS = ['de', 'es', 'fr', 'it', 'pt'];
 
 interface Node {
