@@ -5,6 +5,8 @@ export default {
   kit: {
     adapter: adapter({ fallback: undefined, strict: true }),
     paths: { relative: true },
+    // Files that are for the host alone: some hosts serve them to nobody, and what cannot be fetched is not kept.
+    serviceWorker: { files: (path) => path !== '_headers' && path !== '.nojekyll' },
     // The first screen's rules come with the page: a dozen small files would each cost a poor network its way there and back.
     inlineStyleThreshold: 16_000,
     // Nothing leaves the page: every source is our own; Kit adds the hash of its one start script.

@@ -1,5 +1,6 @@
 import { sveltekit } from '@sveltejs/kit/vite';
 import { defineConfig, type Plugin } from 'vite';
+import { headersFor } from './tests/tools/headers.mjs';
 import { licences } from './tests/tools/licences.ts';
 
 /** What every station stands on. Cut into many small files, as the bundler would by itself, it compresses worse. */
@@ -55,6 +56,17 @@ const announcer = (): Plugin => ({
   transform: (code, id) => (id.endsWith('/generated/root.svelte') ? { code: code.replace(/(id="svelte-announcer"[^>]*) style="[^"]*"/, '$1 class="sr"'), map: null } : null)
 });
 
+/** The built page is served as a host is to serve it. */
+const hostHeaders = (): Plugin => ({
+  name: 'host-headers',
+  configurePreviewServer({ middlewares }) {
+    middlewares.use((request, response, next) => {
+      for (const [name, value] of Object.entries(headersFor(new URL(request.url ?? '/', 'http://here').pathname))) response.setHeader(name, value);
+      next();
+    });
+  }
+});
+
 const groups = [
   // What fetches other files must stand before the spine, which waits for its words.
   { name: 'fetch', test: /vite\/preload-helper|\/src\/words\/translation\.ts/ },
@@ -66,7 +78,7 @@ const groups = [
 const { page, worker } = licences(import.meta.dirname);
 
 export default defineConfig({
-  plugins: [announcer(), sveltekit(), translations(), page],
+  plugins: [announcer(), sveltekit(), translations(), page, hostHeaders()],
   worker: { plugins: () => [worker] },
   build: {
     assetsInlineLimit: 0,

@@ -139,6 +139,22 @@ test('from a folder under a path of any host: it works, keeps, and opens with no
   await server.close();
 });
 
+test('it is served with the headers of a careful host, and works under them with nothing said against it', async ({ page, request, baseURL }) => {
+  const said: string[] = [];
+  page.on('console', (m) => ['error', 'warning'].includes(m.type()) && said.push(m.text()));
+  const answer = await page.goto('');
+  const headers = answer!.headers();
+  expect(headers).toMatchObject({ 'referrer-policy': 'no-referrer', 'x-content-type-options': 'nosniff', 'cross-origin-opener-policy': 'same-origin', 'cache-control': 'no-cache' });
+  expect(headers['content-security-policy']).toContain("frame-ancestors 'none'");
+  expect(headers['permissions-policy']).toContain('camera=()');
+  await inCharge(page);
+  const script = await page.locator('link[rel=modulepreload]').first().getAttribute('href');
+  expect((await request.get(new URL(script!, baseURL).href)).headers()['cache-control']).toContain('immutable');
+  // The browser holds the page to them.
+  expect(await page.evaluate(() => navigator.permissions.query({ name: 'geolocation' }).then((p) => p.state))).toBe('denied');
+  expect(said).toEqual([]);
+});
+
 test('it can be kept on a home screen', async ({ app, page, request, baseURL }) => {
   await app.open();
   const href = await page.locator('link[rel=manifest]').getAttribute('href');

@@ -3,6 +3,7 @@ import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { extname, join, normalize } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { headersFor } from '../tools/headers.mjs';
 
 const BUILD = fileURLToPath(new URL('../../build', import.meta.url));
 const TYPES: Readonly<Record<string, string>> = { '.html': 'text/html', '.js': 'text/javascript', '.css': 'text/css', '.svg': 'image/svg+xml', '.png': 'image/png', '.json': 'application/json', '.woff2': 'font/woff2', '.webmanifest': 'application/manifest+json' };
@@ -16,7 +17,7 @@ export async function serveBuild(under = '/'): Promise<{ readonly url: string; c
     const file = `/${path.slice(under.length)}${path.endsWith('/') ? 'index.html' : ''}`;
     readFile(join(BUILD, file)).then(
       (bytes) => {
-        response.writeHead(200, { 'content-type': TYPES[extname(file)] ?? 'application/octet-stream', 'cache-control': 'no-cache' });
+        response.writeHead(200, { 'content-type': TYPES[extname(file)] ?? 'application/octet-stream', ...headersFor(`/${path.slice(under.length)}`) });
         response.end(file === '/service-worker.js' ? edit(bytes.toString('utf8')) : bytes);
       },
       () => response.writeHead(404).end()

@@ -6,6 +6,7 @@ import { SEASON_ASSUMPTIONS } from '#core/season/assumptions.ts';
 import { SPRAY_ASSUMPTIONS } from '#core/spray/assumptions.ts';
 import { ASSUMPTIONS } from '#core/setting/assumptions.ts';
 import '../support/engine.ts';
+import { hostingPage } from './hosting.ts';
 import { STRATEGIES } from '#core/dose/strategies.ts';
 import type { Strategy } from '#core/dose/strategy.ts';
 import { formulas } from '#core/working/formula.ts';
@@ -56,6 +57,7 @@ function sourcePage(): string {
 
 /** Pages by file under `docs`. */
 export const PAGES: Readonly<Record<string, () => string>> = {
+  'hosting.md': hostingPage,
   'generated/formulas.md': formulaPage,
   'generated/nomenclature.md': nomenclature,
   'generated/assumptions.md': assumptionPage,

@@ -3,6 +3,7 @@ import { readFile } from 'node:fs/promises';
 import { createServer } from 'node:http';
 import { extname, join, normalize } from 'node:path';
 import { gzipSync } from 'node:zlib';
+import { headersFor } from './headers.mjs';
 
 const TYPES = { '.html': 'text/html; charset=utf-8', '.js': 'text/javascript', '.css': 'text/css', '.svg': 'image/svg+xml', '.png': 'image/png', '.json': 'application/json', '.woff2': 'font/woff2', '.webmanifest': 'application/manifest+json', '.wasm': 'application/wasm', '.txt': 'text/plain; charset=utf-8' };
 const PACKED = new Set(['.html', '.js', '.css', '.svg', '.json', '.webmanifest', '.wasm', '.txt']);
@@ -22,7 +23,7 @@ export async function servePacked(port = 0) {
         response.writeHead(200, {
           'content-type': TYPES[type] ?? 'application/octet-stream',
           'content-length': body.length,
-          'cache-control': path.includes('/immutable/') ? 'public, max-age=31536000, immutable' : 'no-cache',
+          ...headersFor(path),
           ...(packed ? { 'content-encoding': 'gzip' } : {})
         });
         response.end(body);

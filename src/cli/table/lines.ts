@@ -1,4 +1,4 @@
-import { csvCell } from '#job/csv/cell.ts';
+import { csvField } from '#job/csv/cell.ts';
 
 /** Longest that a number is written, with its comma. */
 const LONGEST_NUMBER = 26;
@@ -35,7 +35,7 @@ export class Lines {
         if (v !== v) whole = false;
       }
       if (this.length + this.longest > this.bytes.length) this.grow();
-      const figures = this.length + this.bytes.write(csvCell(block[i]!), this.length);
+      const figures = this.length + this.bytes.write(csvField(block[i]!), this.length);
       const text = JSON.stringify(row);
       this.length = figures + this.bytes.write(whole ? text : text.replaceAll('null', ''), figures, 'latin1');
       // The list's brackets stand where a comma and the line's end belong.

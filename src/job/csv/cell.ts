@@ -1,10 +1,7 @@
-import { guarded, unguarded } from './formulas.ts';
+import { guarded } from './formulas.ts';
 
-/** A text as a CSV field that reads back the same, and that no spreadsheet takes for a formula. */
-export function csvCell(text: string): string {
-  const safe = guarded(text);
-  return /[",\r\n]|^\s|\s$/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
-}
+/** A text as a CSV field that reads back the same. */
+export const csvField = (text: string): string => (/[",\r\n]|^\s|\s$/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);
 
-/** What was written by `csvCell`, its quotes taken away already; nearly every name has no apostrophe and is looked at no further. */
-export const csvText = (field: string): string => (field.includes("'") ? unguarded(field) : field);
+/** The same for a table that people open: no spreadsheet takes the text for a formula, see `formulas.ts`. */
+export const csvCell = (text: string): string => csvField(guarded(text));

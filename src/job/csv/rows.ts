@@ -1,6 +1,5 @@
 import Papa from 'papaparse';
 import { CanopyBatch } from './batch.ts';
-import { csvText } from './cell.ts';
 import { ALL_RANGES, ERROR_QUANTITIES, QUANTITIES, ROW_RANGES, type Column } from './columns.ts';
 import { rowProblem, type Header, type RowCode } from './header.ts';
 import { nameFault } from './name.ts';
@@ -201,7 +200,7 @@ export class Rows {
       if (this.blank()) return;
       this.absent();
     }
-    const name = csvText(text.slice(nameFrom, nameTo));
+    const name = text.slice(nameFrom, nameTo);
     const fault = nameFault(name);
     if (fault) this.refuse('block', name, ...fault);
     // NaN passes here: it has been told already

@@ -70,7 +70,7 @@ export const TYPED_DOORS: readonly Door[] = [
               const value = tidy(entered(n, unit, system));
               finite(value, unit);
               // Beyond what any field takes, and below what the coarsest shows, a face is no longer the number.
-              if (Math.abs(value) > 1e9 || (value !== 0 && Math.abs(value) < 0.01)) continue;
+              if (Math.abs(value) > 1e9 || (value !== 0 && Math.abs(value) < 0.1) || (n !== 0 && Math.abs(n) < 0.1)) continue;
               // What a field shows, left as it is, says the same.
               const face = formatPlain(value, unit, system);
               const back = numberTyped(face);
