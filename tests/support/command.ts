@@ -9,10 +9,21 @@ export interface Ended {
   readonly err: string;
 }
 
-/** Runs the command line as a user does, in a process of its own. */
-export const rowtailor = (args: readonly string[], input: string | Uint8Array = ''): Promise<Ended> =>
+/** Starts the command from its sources, as users do. */
+const SOURCES = ['--import', 'tsx', 'src/cli/main.ts'];
+/** The command as `build-command.ts` made it before the tests; its sources where nobody did. */
+const MADE = process.env['ROWTAILOR_MADE'];
+const START = MADE ? [MADE] : SOURCES;
+
+/** Runs the command line in a process of its own. */
+export const rowtailor = (args: readonly string[], input: string | Uint8Array = ''): Promise<Ended> => run([...START, ...args], input);
+
+/** The same from its sources. */
+export const rowtailorFromSources = (args: readonly string[], input: string | Uint8Array = ''): Promise<Ended> => run([...SOURCES, ...args], input);
+
+const run = (args: readonly string[], input: string | Uint8Array): Promise<Ended> =>
   new Promise((resolve) => {
-    const child = execFile(process.execPath, ['--import', 'tsx', 'src/cli/main.ts', ...args], { cwd: ROOT, maxBuffer: 1e9 }, (error, out, err) =>
+    const child = execFile(process.execPath, args, { cwd: ROOT, maxBuffer: 1e9 }, (error, out, err) =>
       resolve({ code: error ? Number(error.code) : 0, out, err })
     );
     // A verb that stops before reading closes the pipe; that is its right.
@@ -23,7 +34,7 @@ export const rowtailor = (args: readonly string[], input: string | Uint8Array = 
 /** A line of shell with the command as `$ROWTAILOR`, for pipes and redirections. */
 export const shell = (line: string): Promise<Ended> =>
   new Promise((resolve) => {
-    const env = { ...process.env, ROWTAILOR: `${process.execPath} --import tsx src/cli/main.ts` };
+    const env = { ...process.env, ROWTAILOR: [process.execPath, ...START].join(' ') };
     execFile('bash', ['-o', 'pipefail', '-c', line], { cwd: ROOT, env, maxBuffer: 1e8 }, (error, out, err) => resolve({ code: error ? Number(error.code) : 0, out, err }));
   });
 
