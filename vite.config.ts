@@ -3,28 +3,43 @@ import { defineConfig, type Plugin } from 'vite';
 import { headersFor } from './tests/tools/headers.mjs';
 import { licences } from './tests/tools/licences.ts';
 
+/** What follows from a setting: asked for when the drawing stands. */
+const FOLLOWS = [
+  String.raw`core/advice/(advise|\w+-rules)\.`,
+  String.raw`core/setting/evaluate\.`,
+  String.raw`core/sprayer/(options|pressure)\.`,
+  String.raw`words/(advice|air|options)\.`,
+  String.raw`words/en/(findings|options)\.`,
+  String.raw`ui/setting/(AirPanel|FindingsList|Follows|OptionsTable)\.`
+];
+
 /** What every station stands on. Cut into many small files, as the bundler would by itself, it compresses worse. */
 const SPINE = [
   // Comparisons, tables and plain data are asked for later.
-  String.raw`core/(quantity|working|sprayer|dose|air|weather|advice|setting)/(?!compare/|own/|table/|(nearest|column|plain|under|days|degree-days)\.)`,
+  String.raw`core/(quantity|working|sprayer|dose|air|weather)/(?!compare/|own/|table/|(nearest|column|plain|under|days|degree-days|options|pressure)\.)`,
+  String.raw`core/(advice/(difference|finding)|setting/(assumptions|result-of))\.`,
   // Laser points and surveys of trees are asked for later.
   String.raw`core/canopy/\w+\.ts`,
-  String.raw`words/(bidi|demo|format|language|fill|names|naming|sentences|options|air)\.ts`,
-  String.raw`words/en/(english|findings|refusals|options|sprayer|strategies|differences|formulas|screen|section)\.ts`,
+  String.raw`words/(bidi|demo|format|language|fill|names|naming|sentences)\.ts`,
+  String.raw`words/en/(english|refusals|sprayer|strategies|differences|formulas|screen|section|demo)\.ts`,
   String.raw`workspace/(edits|history|preferences|workspace)\.`,
   String.raw`section/(frame|machine|measures|palette|scene|section|spray|tree)\.ts`,
   String.raw`ui/parts/(NumberField|Choice)\.`,
   String.raw`ui/section/`,
   String.raw`ui/nozzles/`,
   String.raw`ui/row/(RungStrip|Differences)\.`,
-  String.raw`ui/setting/(AirPanel|FindingsList|OptionsTable|SettingPanel|FigureRow)\.`,
+  String.raw`ui/setting/(SettingPanel|FigureRow)\.`,
   String.raw`ui/shell/(Header|stations)\.`,
   String.raw`ui/spray/SpraySwitch\.`,
-  String.raw`words/en/spray/switch\.`
+  String.raw`ui/guide/FirstSteps\.`,
+  String.raw`words/en/(spray/switch|guide/first)\.ts`,
+  // The page itself, and the little that it shares with what is asked for later.
+  String.raw`routes/\+page`,
+  String.raw`(store/files|ui/guide/open|workspace/place)\.`
 ];
 
 /** Words of the first screen, in one file for each language. */
-const FIRST_WORDS = String.raw`(english|findings|refusals|options|sprayer|strategies|differences|formulas|screen|section|demo|spray/switch)\.ts`;
+const FIRST_WORDS = String.raw`(english|refusals|sprayer|strategies|differences|formulas|screen|section|demo|spray/switch|guide/first)\.ts`;
 const OTHERS = ['de', 'es', 'fr', 'it', 'pt'];
 
 interface Node {
@@ -49,11 +64,14 @@ const translations = (): Plugin => ({
   }
 });
 
-/** Kit's announcer of page changes carries a style attribute, which a strict policy does not let act: our own class hides it from eyes alone. */
-const announcer = (): Plugin => ({
-  name: 'announcer',
+/** One page needs no router, and stations are told apart behind the `#`: our own start stands in the place of the framework's, and its list of pages is empty. */
+const start = (): Plugin => ({
+  name: 'start',
   enforce: 'pre',
-  transform: (code, id) => (id.endsWith('/generated/root.svelte') ? { code: code.replace(/(id="svelte-announcer"[^>]*) style="[^"]*"/, '$1 class="sr"'), map: null } : null)
+  load(id) {
+    if (id.endsWith('/kit/src/runtime/client/entry.js')) return `export { start } from '${import.meta.dirname}/src/routes/start.ts';`;
+    return id.endsWith('/generated/client-optimized/app.js') ? 'export {};' : null;
+  }
 });
 
 /** The built page is served as a host is to serve it. */
@@ -69,16 +87,16 @@ const hostHeaders = (): Plugin => ({
 
 const groups = [
   // What fetches other files must stand before the spine, which waits for its words.
-  { name: 'fetch', test: /vite\/preload-helper|\/src\/words\/translation\.ts/ },
-  { name: 'ground', test: /node_modules\/(svelte|@sveltejs\/kit|esm-env|clsx)\// },
-  { name: 'spine', test: new RegExp(`/src/(${SPINE.join('|')})`) },
+  { name: 'ground', test: /vite\/preload-helper|\/src\/words\/translation\.ts|node_modules\/(svelte|esm-env|clsx)\/|rolldown\/runtime/ },
+  { name: 'spine', test: new RegExp(`/src/(${SPINE.join('|')})|/demo-data/lower-bench`) },
+  { name: 'follows', test: new RegExp(`/src/(${FOLLOWS.join('|')})`) },
   ...OTHERS.map((code) => ({ name: `words-${code}`, test: new RegExp(`/src/words/${code}/${FIRST_WORDS}`) }))
 ];
 
 const { page, worker } = licences(import.meta.dirname);
 
 export default defineConfig({
-  plugins: [announcer(), sveltekit(), translations(), page, hostHeaders()],
+  plugins: [start(), sveltekit(), translations(), page, hostHeaders()],
   worker: { plugins: () => [worker] },
   build: {
     assetsInlineLimit: 0,

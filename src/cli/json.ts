@@ -1,5 +1,5 @@
 import { plain, type Plain } from '#core/working/plain.ts';
-import type { Result } from '#core/setting/result.ts';
+import type { Advised } from '#core/setting/result.ts';
 import type { StrategyAnswer } from '#core/dose/evaluate.ts';
 import type { SprayerState } from '#core/sprayer/sprayer.ts';
 
@@ -7,7 +7,7 @@ import type { SprayerState } from '#core/sprayer/sprayer.ts';
  * The whole result as plain data, every figure with its working, in the engine's units. Keys stand in the order written here. The document's
  * own block is named by its id; the saved setting is given by its figures.
  */
-export function plainResult(r: Result): Plain {
+export function plainResult(r: Advised): Plain {
   return plain({
     block: { id: r.block.id, name: r.block.name, crop: r.block.crop },
     rung: { id: r.rung.id, name: r.rung.name, bbch: r.rung.bbch, date: r.rung.date },

@@ -3,7 +3,7 @@ import { isRefused, valueOf, type Answer, type Given } from '#core/working/answe
 import { assumptionsUnder } from '#core/working/under.ts';
 import type { Interval } from '#core/canopy/uncertainty.ts';
 import type { Unit, UnitSystem } from '#core/quantity/units.ts';
-import type { Result } from '#core/setting/result.ts';
+import type { Advised, Result } from '#core/setting/result.ts';
 import type { LimitState } from '#core/weather/weather.ts';
 import {
   actWord,
@@ -31,7 +31,7 @@ import { findingLines } from './finding-lines.ts';
 import { columns, INDENT, paragraph, section } from './layout.ts';
 
 /** One rung of one block as text for a terminal. `before` is the rung before it in the season, if it was worked out too. */
-export function report(r: Result, before: Result | null, system: UnitSystem): string {
+export function report(r: Advised, before: Result | null, system: UnitSystem): string {
   const lines = [
     ...title(r, system),
     ...section(cli.headings.canopy, canopy(r, system)),
@@ -148,7 +148,7 @@ function nozzles({ sprayer }: Result, system: UnitSystem): string[] {
 }
 
 /** A table of the ways on, then what stands against each of them or comes with it. */
-const options = (r: Result, system: UnitSystem): string[] =>
+const options = (r: Advised, system: UnitSystem): string[] =>
   r.options.flatMap((set) => {
     const said = set.rows.map((row) => ({ row, words: optionWords(row, set, system) }));
     const known = (answer: Answer | null): string => (answer && !isRefused(answer) ? amount(answer, system) : DASH);

@@ -1,6 +1,6 @@
 import type { Document } from '#core/setting/document.ts';
 import { evaluate } from '#core/setting/evaluate.ts';
-import type { Result } from '#core/setting/result.ts';
+import type { Advised } from '#core/setting/result.ts';
 import { LONGEST_FILE } from '#job/limits.ts';
 import { readDocument } from '#job/read.ts';
 import { cli } from '#words/en/cli.ts';
@@ -11,7 +11,7 @@ import { readText } from './read-text.ts';
 import type { Wish } from './wish.ts';
 
 /** The document and every wanted rung of it worked out, in the order of the file. Stops where there is nothing to work out. */
-export async function rungsOf(wish: Wish, streams: Streams): Promise<{ readonly document: Document; readonly results: readonly Result[] }> {
+export async function rungsOf(wish: Wish, streams: Streams): Promise<{ readonly document: Document; readonly results: readonly Advised[] }> {
   const document = documentIn(await readText(wish.file, LONGEST_FILE, streams), wish.file);
   return { document, results: chosen(document, wish) };
 }
@@ -29,7 +29,7 @@ export function documentIn(text: string, file: string): Document {
 }
 
 /** The wanted rungs worked out, in the order of the file. */
-export function chosen(document: Document, { block, rung }: Pick<Wish, 'block' | 'rung'>): Result[] {
+export function chosen(document: Document, { block, rung }: Pick<Wish, 'block' | 'rung'>): Advised[] {
   const blocks = document.blocks.filter((b) => block === undefined || b.id === block);
   if (blocks.length === 0) throw new Stop(EXIT.usage, cli.noBlock(block ?? '', document.blocks.map((b) => b.id)));
   const pairs = blocks.flatMap((b) => b.rungs.filter((r) => rung === undefined || r.id === rung).map((r) => [b.id, r.id] as const));

@@ -8,6 +8,13 @@ const policy = (globalThis as { trustedTypes?: Trust }).trustedTypes?.createPoli
     return url;
   }
 });
+const trusted = (file: string): string => (policy?.createScriptURL(file) ?? file) as string;
 
 /** Starts a worker from a file of the build: `import file from './worker.ts?worker&url'`. */
-export const moduleWorker = (file: string): Worker => new Worker((policy?.createScriptURL(file) ?? file) as string, { type: 'module' });
+export const moduleWorker = (file: string): Worker => new Worker(trusted(file), { type: 'module' });
+
+/** The worker that keeps the page on the device. It fetches every file of the page: it is started when the page itself needs none any more. */
+export function keepPage(): void {
+  if (!import.meta.env.PROD || !('serviceWorker' in navigator)) return;
+  navigator.serviceWorker.register(trusted('service-worker.js')).catch(() => undefined);
+}

@@ -20,7 +20,8 @@ export {
   validitySentence,
   verdictWord
 } from './naming.ts';
-export { differenceLine, findingSentence, refusalSentence } from './sentences.ts';
+export { findingSentence } from './advice.ts';
+export { differenceLine, refusalSentence } from './sentences.ts';
 export { optionSetTitle, optionWords, remarkSentence, type OptionWords } from './options.ts';
 export { airLines, type AirLine } from './air.ts';
 export { filledExpression, prettyExpression, prettySymbol } from './expression.ts';

@@ -1,9 +1,9 @@
 import type { Source } from '#core/sources/bibliography.ts';
 import { ENGLISH } from './en/english.ts';
-import type { AssumptionWords, Language, Template } from './words.ts';
+import type { AdviceWords, AssumptionWords, Language, Template } from './words.ts';
 
-/** Words of one station, loaded with it: they join those of the language. */
-export interface Part {
+/** Words of advice or of one station, loaded with it: they join those of the language. */
+export interface Part extends Partial<Omit<AdviceWords, 'findings' | 'remarks'>> {
   readonly findings?: Readonly<Record<string, Template>>;
   readonly refusals?: Readonly<Record<string, Template>>;
   readonly remarks?: Readonly<Record<string, Template>>;
@@ -14,7 +14,8 @@ export interface Part {
   readonly validity?: Readonly<Record<string, string>>;
 }
 
-let spoken: Language = ENGLISH;
+// What ENGLISH leaves out is joined by the modules that say it.
+let spoken = ENGLISH as Language;
 /** Works beside those of the first screen. */
 const works: Record<string, Source> = {};
 
@@ -29,7 +30,7 @@ export const speak = (other: Language): void => {
 /** Joins a part to the language that is set, and its works to the bibliography. */
 export function extend(part: Part, sources: Readonly<Record<string, Source>> = {}): void {
   const joined: Record<string, unknown> = { ...spoken };
-  for (const [catalogue, words] of Object.entries(part)) joined[catalogue] = { ...(joined[catalogue] as object), ...words };
+  for (const [catalogue, words] of Object.entries(part)) joined[catalogue] = typeof words === 'string' ? words : { ...(joined[catalogue] as object), ...(words as object) };
   spoken = joined as unknown as Language;
   Object.assign(works, sources);
 }

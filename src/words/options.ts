@@ -4,9 +4,12 @@ import type { Option, Remark, SizeChange } from '#core/sprayer/options.ts';
 import { amount } from '#core/advice/finding.ts';
 import { isRefused, type Answer } from '#core/working/answer.ts';
 import { fill } from './fill.ts';
+import { OPTION_SETS, OPTION_TEXT, OPTIONS, REMARKS, STANDINGS } from './en/options.ts';
 import { formatShare } from './format.ts';
-import { language, look } from './language.ts';
+import { extend, language, look } from './language.ts';
 import { refusalSentence } from './sentences.ts';
+
+extend({ options: OPTIONS, optionSets: OPTION_SETS, ...OPTION_TEXT, remarks: REMARKS, standings: STANDINGS });
 
 /** One option in words. */
 export interface OptionWords {

@@ -1,5 +1,5 @@
 import type { Difference } from '#core/advice/difference.ts';
-import type { Finding, Parameter } from '#core/advice/finding.ts';
+import type { Parameter } from '#core/advice/finding.ts';
 import type { StrategyId } from '#core/dose/types.ts';
 import type { Unit, UnitSystem } from '#core/quantity/units.ts';
 import type { DropletClass } from '#core/sprayer/types.ts';
@@ -12,7 +12,7 @@ import { colourWord, fieldWord, formulaTitle, symbolName } from './naming.ts';
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** Parameters that are ids or codes, in words. */
-const spell: Speller = (key, value) => {
+export const spell: Speller = (key, value) => {
   const words = language();
   switch (key) {
     case 'strategy':
@@ -37,12 +37,6 @@ function bare(code: string): string {
   const words = language();
   const template = look<string>(words.refusals, code) ?? '{code}';
   return template.includes('{') ? words.refusedPlain : template;
-}
-
-/** One line: what is so, and what to do about it. */
-export function findingSentence(finding: Finding, system: UnitSystem): string {
-  const template = look<string>(language().findings, finding.code);
-  return template === undefined ? finding.code : capital(fill(template, finding.parameters, system, spell));
 }
 
 /** Beyond this a percentage says less than the two values. */

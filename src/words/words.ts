@@ -97,3 +97,7 @@ export interface Language {
   readonly colours: Readonly<Record<string, string>>;
   readonly air: Readonly<Record<string, Template>>;
 }
+
+/** What only advice says: `advice.ts` and `options.ts` join it. */
+export type AdviceWords = Pick<Language, 'findings' | 'severities' | 'options' | 'optionSets' | 'optionLine' | 'optionProduct' | 'optionSizes' | 'optionRefused' | 'remarks' | 'standings'>;
+export type FirstWords = Omit<Language, keyof AdviceWords>;

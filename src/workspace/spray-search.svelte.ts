@@ -1,6 +1,6 @@
 import { adviceProblem, type AdviceProblem } from '#core/spray/advice/problem.ts';
 import type { Plan, SprayAdvice } from '#core/spray/advice/types.ts';
-import { sameSetting } from '#core/setting/evaluate.ts';
+import { sameSetting } from '#core/setting/result-of.ts';
 import type { Refused } from '#core/working/answer.ts';
 import { startSpraySearch, type StartSpraySearch } from '#store/spray-search/client.ts';
 import { Search } from './search.svelte.ts';

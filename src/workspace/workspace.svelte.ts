@@ -1,8 +1,8 @@
 import type { Canopy } from '#core/canopy/types.ts';
 import { isRefused } from '#core/working/answer.ts';
-import { evaluate } from '#core/setting/evaluate.ts';
 import type { WorkRecord } from '#core/record/types.ts';
 import type { Block, Document, Rung } from '#core/setting/document.ts';
+import { resultOf } from '#core/setting/result-of.ts';
 import type { Result } from '#core/setting/result.ts';
 import type { Setting } from '#core/sprayer/types.ts';
 import { editBlock, editRung, patchCanopy, patched, patchNozzles, patchSetting } from './edits.ts';
@@ -44,7 +44,7 @@ export class Workspace {
 
   readonly block: Block = $derived.by(() => this.document.blocks.find((b) => b.id === this.place.block) ?? this.document.blocks[0]!);
   readonly rung: Rung = $derived.by(() => this.block.rungs.find((r) => r.id === this.place.rung) ?? this.block.rungs[0]!);
-  readonly result: Result = $derived.by(() => this.resultOf(this.rung.id)!);
+  readonly result: Result = $derived.by(() => this.at(this.rung.id)!);
   readonly ghost: Result | null = $derived.by(() => (this.place.ghost !== null && this.place.ghost !== this.rung.id ? this.ghostOf(this.place.ghost) : null));
   readonly canUndo = $derived.by(() => (this.turns, this.history.canUndo));
   readonly canRedo = $derived.by(() => (this.turns, this.history.canRedo));
@@ -55,12 +55,12 @@ export class Workspace {
     const { blocks: _, ...shared } = this.document;
     const { rungs, ...block } = this.block;
     const on = [rungs.find((r) => r.id === rungId), ...Object.entries(shared).flat(), ...Object.entries(block).flat()];
-    if (on.length !== this.lastGhost.on.length || on.some((v, i) => v !== this.lastGhost.on[i])) this.lastGhost = { on, result: this.resultOf(rungId) };
+    if (on.length !== this.lastGhost.on.length || on.some((v, i) => v !== this.lastGhost.on[i])) this.lastGhost = { on, result: this.at(rungId) };
     return this.lastGhost.result;
   }
 
-  private resultOf(rungId: string): Result | null {
-    const result = evaluate(this.document, this.block.id, rungId);
+  private at(rungId: string): Result | null {
+    const result = resultOf(this.document, this.block.id, rungId);
     return 'kind' in result && isRefused(result) ? null : (result as Result);
   }
 

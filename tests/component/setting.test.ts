@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { render } from 'vitest-browser-svelte';
+import { advised } from '../../src/core/setting/evaluate.ts';
 import type { Document } from '../../src/core/setting/document.ts';
 import NozzleChips from '../../src/ui/nozzles/NozzleChips.svelte';
 import OptionsTable from '../../src/ui/setting/OptionsTable.svelte';
@@ -15,7 +16,7 @@ describe('options after a change', () => {
     w.setOpen('L8', false);
     return w;
   };
-  const held = (w: Workspace) => w.result.options.find((s) => s.against === 'saved')!;
+  const held = (w: Workspace) => advised(w.result).options.find((s) => s.against === 'saved')!;
 
   it('the setting kept, then speed, pressure, size; only what is possible can be used', async () => {
     const workspace = changed();

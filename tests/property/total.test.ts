@@ -5,7 +5,7 @@ import { STRATEGY_IDS, type Label } from '#core/dose/types.ts';
 import type { Canopy } from '#core/canopy/types.ts';
 import { evaluate } from '#core/setting/evaluate.ts';
 import type { Block, Document, Rung } from '#core/setting/document.ts';
-import type { Result } from '#core/setting/result.ts';
+import type { Advised } from '#core/setting/result.ts';
 import { DROPLET_CLASSES, type Machine, type NozzleTable, type Outlet, type PassPattern, type Setting } from '#core/sprayer/types.ts';
 import { ASSUMPTIONS } from '#core/setting/assumptions.ts';
 import { RANGES } from '#job/limits.ts';
@@ -216,7 +216,7 @@ function badNumbers(root: unknown): string[] {
   return bad;
 }
 
-const of = (d: Document, id: string): Result => {
+const of = (d: Document, id: string): Advised => {
   const r = evaluate(d, 'block', id);
   if ('kind' in r) throw new Error(`${r.code} at ${r.path}`);
   return r;

@@ -6,7 +6,7 @@ import type { Label } from '#core/dose/types.ts';
 import type { FanGear, PassPattern } from '#core/sprayer/types.ts';
 import { isRefused, type Answer, type Figure, type Quantity } from '#core/working/answer.ts';
 import { defined, result, table, type Parts } from './sample.ts';
-import type { Result } from '#core/setting/result.ts';
+import type { Advised } from '#core/setting/result.ts';
 
 /** One case of `tests/published/*.json`: what somebody else says comes out. */
 export interface Case {
@@ -141,7 +141,7 @@ export function partsOf(i: Inputs): Parts {
   };
 }
 
-export const job = (i: Inputs): Result => result(partsOf(i));
+export const job = (i: Inputs): Advised => result(partsOf(i));
 
 /** US density factor as the standard orchard's ratio, L/m³ → gal/1000 ft³. */
 export const usFactor = (litresPerM3: number): number => litresPerM3 / GAL_PER_1000FT3_L_PER_M3;

@@ -3,7 +3,7 @@ import { ISO_TABLE_ID } from '#core/sprayer/iso10625.ts';
 import type { Label } from '#core/dose/types.ts';
 import type { Block, Document, Rung } from '#core/setting/document.ts';
 import { evaluate } from '#core/setting/evaluate.ts';
-import type { Result } from '#core/setting/result.ts';
+import type { Advised } from '#core/setting/result.ts';
 import type { Machine, NozzlePosition, NozzleTable, Setting, Side } from '#core/sprayer/types.ts';
 import type { AssumptionValues } from '#core/working/assumption.ts';
 
@@ -125,7 +125,7 @@ export function document(parts: Parts = {}): Document {
 }
 
 /** The one block at its one rung, evaluated; a refusal of the whole is a fault of the test. */
-export function result(parts: Parts = {}): Result {
+export function result(parts: Parts = {}): Advised {
   const r = evaluate(document(parts), 'block', 'now');
   if ('kind' in r) throw new Error(`${r.code} at ${r.path}`);
   return r;
@@ -150,4 +150,4 @@ export const onlyOpen = (...ids: string[]): NonNullable<Setting['nozzles']> =>
 export const shut = (...ids: string[]): NonNullable<Setting['nozzles']> => ids.map((position) => ({ position, open: false }));
 
 /** The findings' codes. */
-export const codes = (r: Result): string[] => r.findings.map((f) => f.code);
+export const codes = (r: Advised): string[] => r.findings.map((f) => f.code);

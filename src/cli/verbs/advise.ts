@@ -1,5 +1,5 @@
 import type { UnitSystem } from '#core/quantity/units.ts';
-import type { Result } from '#core/setting/result.ts';
+import type { Advised } from '#core/setting/result.ts';
 import type { Answer } from '#core/working/answer.ts';
 import { USAGE } from '#words/en/cli.ts';
 import { complain } from '../complain.ts';
@@ -21,7 +21,7 @@ export const run: Verb = async (args, streams) => {
   return complain(results.map((result) => ({ result, needed: needed(result) })), wish.system, streams.err);
 };
 
-const text = (results: readonly Result[], system: UnitSystem): string =>
+const text = (results: readonly Advised[], system: UnitSystem): string =>
   results
     .map((r, i) => {
       const before = results[i - 1];
@@ -29,7 +29,7 @@ const text = (results: readonly Result[], system: UnitSystem): string =>
     })
     .join('\n\n');
 
-const jsonText = (results: readonly Result[]): string => JSON.stringify({ format: 'rowtailor-advice', version: 1, results: results.map(plainResult) }, null, 1) + '\n';
+const jsonText = (results: readonly Advised[]): string => JSON.stringify({ format: 'rowtailor-advice', version: 1, results: results.map(plainResult) }, null, 1) + '\n';
 
 /** Figures that a setting must have. */
-const needed = (r: Result): Answer[] => [r.canopy.figures.h, r.sprayer.volume, r.air.needed, r.air.given, ...(r.product ? [r.product.perHa] : [])];
+const needed = (r: Advised): Answer[] => [r.canopy.figures.h, r.sprayer.volume, r.air.needed, r.air.given, ...(r.product ? [r.product.perHa] : [])];

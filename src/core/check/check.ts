@@ -1,7 +1,7 @@
 import { ranked, type Finding } from '../advice/finding.ts';
 import { ASSUMPTIONS } from '../setting/assumptions.ts';
 import type { Document } from '../setting/document.ts';
-import { sameSetting } from '../setting/evaluate.ts';
+import { sameSetting } from '../setting/result-of.ts';
 import type { Result } from '../setting/result.ts';
 import { sprayerState, type SprayerState } from '../sprayer/sprayer.ts';
 import type { Setting } from '../sprayer/types.ts';

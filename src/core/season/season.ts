@@ -5,7 +5,7 @@ import { LOAD_COUNT, MIX_FOR_AREA, PRODUCT_FOR_AREA, USABLE_TANK } from '../mix/
 import { partnersOf, treatedArea } from '../mix/loads.ts';
 import type { Block, Document, Rung } from '../setting/document.ts';
 import { evaluate } from '../setting/evaluate.ts';
-import type { Result } from '../setting/result.ts';
+import type { Advised } from '../setting/result.ts';
 import type { Side } from '../sprayer/types.ts';
 import type { Verdict } from '../sprayer/aim.ts';
 import { given, isRefused, refused, valueOf, type Answer, type Given, type Refused } from '../working/answer.ts';
@@ -26,7 +26,7 @@ export interface SeasonDose {
 /** One rung of the season with everything that it adds. */
 export interface SeasonRung {
   readonly rung: Rung;
-  readonly result: Result;
+  readonly result: Advised;
   readonly treatments: Given;
   /** What the setting sprays, L/ha, and what the strategy wants. */
   readonly volume: Answer;
@@ -103,7 +103,7 @@ export interface Season {
 export function seasonOf(document: Document, blockId: string, fixedRung?: string): Season | Refused {
   const block = document.blocks.find((b) => b.id === blockId);
   if (!block) return refused('unknown-block', 'blocks', { id: blockId });
-  const results: Result[] = [];
+  const results: Advised[] = [];
   for (const { id } of block.rungs) {
     const result = evaluate(document, block.id, id);
     if ('kind' in result) return result;
@@ -135,21 +135,21 @@ export function seasonOf(document: Document, blockId: string, fixedRung?: string
 }
 
 /** The rung with most leaf, and of those alike the one with the largest row; where leaf is not known, the largest row. */
-function fullest(results: readonly Result[]): Result {
-  const leaf = (r: Result): number => valueOf(r.canopy.figures.LAI) ?? -1;
-  const row = (r: Result): number => valueOf(r.canopy.figures.TRVc) ?? -1;
+function fullest(results: readonly Advised[]): Advised {
+  const leaf = (r: Advised): number => valueOf(r.canopy.figures.LAI) ?? -1;
+  const row = (r: Advised): number => valueOf(r.canopy.figures.TRVc) ?? -1;
   return results.reduce((best, r) => (leaf(r) > leaf(best) || (leaf(r) === leaf(best) && row(r) > row(best)) ? r : best));
 }
 
 /** Tank fills of one treatment; the last one of what is left counts whole. */
-function loadsOf(mix: Answer, { machine }: Result): Answer {
+function loadsOf(mix: Answer, { machine }: Advised): Answer {
   const T = given(machine.tankL, 'L', 'stated', { path: 'machine.tankL' });
   const r = given(machine.residualL ?? 0, 'L', machine.residualL === undefined ? 'assumed' : 'stated', { path: 'machine.residualL' });
   if (!(r.value < T.value)) return refused('no-usable-tank', 'machine.residualL');
   return derive(LOAD_COUNT, { U: mix, Tu: derive(USABLE_TANK, { T, r }) });
 }
 
-function seasonRung(document: Document, result: Result, reference: Result): SeasonRung {
+function seasonRung(document: Document, result: Advised, reference: Advised): SeasonRung {
   const { rung, block } = result;
   const treatments = given(rung.treatments ?? 1, '1', rung.treatments === undefined ? 'assumed' : 'stated', { path: 'treatments' });
   const volume = result.sprayer.volume;
@@ -218,15 +218,15 @@ function productTotals(label: Label, rungs: readonly SeasonRung[], fixed: Season
   ];
 }
 
-function change(from: Result, to: Result): SeasonChange {
-  const open = (r: Result) => new Map(r.sprayer.nozzles.map((n) => [n.position.id, n.open]));
+function change(from: Advised, to: Advised): SeasonChange {
+  const open = (r: Advised) => new Map(r.sprayer.nozzles.map((n) => [n.position.id, n.open]));
   const [before, after] = [open(from), open(to)];
   const turned = (now: boolean) => [...after].filter(([id, is]) => is === now && before.get(id) !== is).map(([id]) => id);
   return { from: from.rung, to: to.rung, lines: differences(from, to), opened: turned(true), shut: turned(false) };
 }
 
 /** One row for each nozzle, the highest first; left and right are one where they are alike all season. */
-function nozzleRows(results: readonly Result[]): readonly NozzleRow[] {
+function nozzleRows(results: readonly Advised[]): readonly NozzleRow[] {
   const first = results[0];
   if (!first) return [];
   const cells = (i: number): NozzleCell[] => results.map((r) => ({ open: r.sprayer.nozzles[i]!.open, would: r.sprayer.nozzles[i]!.would }));

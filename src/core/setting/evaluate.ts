@@ -1,103 +1,28 @@
 import { advise } from '../advice/advise.ts';
-import { airState } from '../air/air.ts';
-import { canopyState } from '../canopy/canopy.ts';
-import { intervalOf, type Interval } from '../canopy/uncertainty.ts';
-import { evaluateStrategy } from '../dose/evaluate.ts';
-import { DELIVERED, MIX_STRENGTH, PER_TANK, product, type Product } from '../dose/product.ts';
-import { STRATEGIES } from '../dose/strategies.ts';
-import { CONCENTRATION, isWater, wantedWater } from '../dose/water.ts';
+import { DELIVERED, MIX_STRENGTH, type Product } from '../dose/product.ts';
+import { isWater } from '../dose/water.ts';
 import { optionsFor } from '../sprayer/options.ts';
-import { sprayerState, type SprayerState } from '../sprayer/sprayer.ts';
-import type { Setting } from '../sprayer/types.ts';
-import { passOf, type Pass } from '../sprayer/volume.ts';
-import { weatherState } from '../weather/weather.ts';
-import { given, isRefused, refused, type Answer, type Refused } from '../working/answer.ts';
-import { Assumptions } from '../working/assumption.ts';
+import { isRefused, type Answer, type Refused } from '../working/answer.ts';
 import { derive } from '../working/figure.ts';
-import { ASSUMPTIONS } from './assumptions.ts';
 import type { Document } from './document.ts';
-import type { OptionRow, OptionSet, ProductState, Result } from './result.ts';
+import type { Advised, OptionRow, OptionSet, Result } from './result.ts';
+import { resultOf } from './result-of.ts';
 
-/**
- * One block at one rung of a document: the whole result, every figure with its working. Pure; the document must have come through
- * the reader. Refuses by name a block, rung or machine that is not there.
- */
-export function evaluate(document: Document, blockId: string, rungId: string): Result | Refused {
-  const block = document.blocks.find((b) => b.id === blockId);
-  if (!block) return refused('unknown-block', 'blocks', { id: blockId });
-  const rung = block.rungs.find((r) => r.id === rungId);
-  if (!rung) return refused('unknown-rung', `blocks.${blockId}.rungs`, { id: rungId });
-  const machine = document.machines.find((m) => m.id === block.machine);
-  if (!machine) return refused('unknown-machine', `blocks.${blockId}.machine`, { id: block.machine });
-  const label = document.labels.find((l) => l.id === block.label);
-  const chosen = STRATEGIES.get(block.strategy);
-  if (!chosen) return refused('unknown-strategy', `blocks.${blockId}.strategy`, { id: block.strategy });
-
-  const assumptions = new Assumptions(ASSUMPTIONS, document.assumptions);
-  const pattern = block.pattern ?? { kind: 'every-alley' };
-  const spacing = given(block.rowSpacingM, 'm', 'measured', { path: 'rowSpacingM' });
-  const pass = passOf(pattern, spacing);
-  const canopy = canopyState(rung.canopy, { rowSpacingM: block.rowSpacingM, bbch: block.evergreen ? undefined : rung.bbch, faces: pass.faces, photographed: rung.photo !== undefined }, assumptions);
-  const strategies = [...STRATEGIES.values()].map((s) => evaluateStrategy(s, canopy, assumptions));
-  const strategy = strategies.find((s) => s.strategy === chosen)!;
-  const dosed = label ? product(label, canopy, strategy) : null;
-  const water = wantedWater(strategy, block.ownWaterLPerHa, block.concentration, label);
-  assumptions.take('water.little');
-
-  const stateOf = (setting: Setting, beside: SprayerState | null) => sprayerState(machine, setting, document.nozzleTables, canopy, pass, assumptions, beside);
-  const sprayer = stateOf(rung.setting, null);
-  const saved = rung.saved && !sameSetting(rung.saved, rung.setting) ? stateOf(rung.saved, sprayer) : null;
-
-  const result: Result = {
-    block,
-    rung,
-    machine,
-    setting: rung.setting,
-    pattern,
-    pass,
-    canopy,
-    intervals: intervals(canopy),
-    strategy,
-    strategies,
-    water: { ...water, interval: intervalOf(water.wanted, canopy.errors) },
-    product: dosed && productState(dosed, strategy, sprayer),
-    sprayer,
-    saved,
-    options: optionSets(sprayer, saved, water.wanted, pass, dosed),
-    air: airState(machine, rung.setting, canopy, pass, sprayer.speed, assumptions, sprayer.flow),
-    weather: weatherState(document.day),
-    assumptions: assumptions.used,
-    findings: []
-  };
-  return { ...result, findings: advise(result) };
+/** One block at one rung of a document with what follows from its result. Refuses as `resultOf` does. */
+export function evaluate(document: Document, blockId: string, rungId: string): Advised | Refused {
+  const result = resultOf(document, blockId, rungId);
+  return 'kind' in result ? result : advised(result);
 }
 
-function intervals(canopy: ReturnType<typeof canopyState>): ReadonlyMap<string, Interval> {
-  const out = new Map<string, Interval>();
-  for (const [symbol, answer] of Object.entries(canopy.figures)) {
-    const interval = intervalOf(answer, canopy.errors);
-    if (interval) out.set(symbol, interval);
-  }
-  return out;
-}
-
-function productState(dosed: Product, strategy: ReturnType<typeof evaluateStrategy>, sprayer: SprayerState): ProductState {
-  const { label, perHa } = dosed;
-  const strength = derive(MIX_STRENGTH[label.unit], { D: perHa, V: sprayer.volume });
-  return {
-    ...dosed,
-    concentration: derive(CONCENTRATION, { V1: strategy.dilute ?? refused('no-dilute-water', 'strategy', { strategy: strategy.strategy.id }), V: sprayer.volume }),
-    strength,
-    perTank: derive(PER_TANK[label.unit], { M: strength, T: given(sprayer.machine.tankL, 'L', 'stated', { path: 'machine.tankL' }) })
-  };
-}
+/** What follows from a result: ways to the water, and findings. */
+export const advised = (result: Result): Advised => ({ ...result, options: optionSets(result), findings: advise(result) });
 
 /** After a change, what would hold the saved setting's volume; and what would bring the wanted water, where it is not there yet. */
-function optionSets(sprayer: SprayerState, saved: SprayerState | null, wanted: Answer, pass: Pass, dosed: Product | null): readonly OptionSet[] {
+function optionSets({ sprayer, saved, water: { wanted }, pass, product }: Result): readonly OptionSet[] {
   const sets: OptionSet[] = [];
   const add = (against: OptionSet['against'], target: Answer) => {
     if (!isWater(target) || isRefused(sprayer.volume) || Math.abs(sprayer.volume.value / target.value - 1) < 0.005) return;
-    sets.push({ against, target, rows: optionsFor(sprayer, target, pass).map((option) => consequence(option, target, dosed)) });
+    sets.push({ against, target, rows: optionsFor(sprayer, target, pass).map((option) => consequence(option, target, product)) });
   };
   if (saved) add('saved', saved.volume);
   add('wanted', wanted);
@@ -119,18 +44,4 @@ function consequence(option: OptionRow['option'], target: Answer, dosed: Product
     stand = ratio > 1.005 ? 'above' : ratio < 0.995 ? lowered : 'fine';
   }
   return { option, sameMix, newMix, label: stand };
-}
-
-/** Alike in every value that the operator sets, whatever was left to the default. */
-export function sameSetting(a: Setting, b: Setting): boolean {
-  if (a === b) return true;
-  if (a.speedKmH !== b.speedKmH || a.pressureBar !== b.pressureBar || a.gear !== b.gear || a.ptoRpm !== b.ptoRpm) return false;
-  const of = (s: Setting) => new Map(s.nozzles?.map((n) => [n.position, n]));
-  const [x, y] = [of(a), of(b)];
-  for (const position of new Set([...x.keys(), ...y.keys()])) {
-    const p = x.get(position);
-    const q = y.get(position);
-    if ((p?.open ?? true) !== (q?.open ?? true) || (p?.swivelDeg ?? 0) !== (q?.swivelDeg ?? 0) || p?.size !== q?.size || p?.table !== q?.table) return false;
-  }
-  return true;
 }

@@ -59,10 +59,15 @@ export interface Result {
   readonly sprayer: SprayerState;
   /** The saved setting in front of the same canopy, where it differs from the present one. */
   readonly saved: SprayerState | null;
-  readonly options: readonly OptionSet[];
   readonly air: AirState;
   readonly weather: WeatherState | null;
   /** Assumptions that were used, by id. */
   readonly assumptions: ReadonlyMap<string, Given>;
+}
+
+/** A result with what follows from it for whoever sets the sprayer. */
+export interface Advised extends Result {
+  readonly options: readonly OptionSet[];
+  /** Worst first. */
   readonly findings: readonly Finding[];
 }

@@ -36,14 +36,3 @@ export const STANDINGS: Language['standings'] = {
   lowered: 'Diese Brühe gibt weniger als die Dosis: nur so weit, wie Gebrauchsanleitung oder Recht sie sinken lassen.',
   fine: 'Diese Brühe hält die Dosis.'
 };
-
-export const ACTS: Language['acts'] = {
-  'label-dose-kept': 'Dosis der Gebrauchsanleitung je Hektar bleibt',
-  'scaled-to-canopy': 'folgt der Krone',
-  'not-above-label': 'auf die Dosis der Gebrauchsanleitung begrenzt',
-  floored: 'auf der eigenen Untergrenze gehalten',
-  'capped-at-label-maximum': 'Höchstmenge der Gebrauchsanleitung greift',
-  'raised-to-label-minimum-water': 'auf den Mindestwasseraufwand der Gebrauchsanleitung angehoben',
-  'capped-at-label-maximum-water': 'auf den höchsten Wasseraufwand der Gebrauchsanleitung begrenzt',
-  'own-water': 'eigener Wasseraufwand'
-};

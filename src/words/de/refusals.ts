@@ -26,3 +26,40 @@ export const REFUSED_PLAIN = 'Ein Wert, der dafür nötig ist, liegt außerhalb 
 
 /** Was ein Wert sein muss. */
 export const RANGES: Language['ranges'] = { above: 'mehr als null', notNegative: 'null oder mehr', between: '{least} bis {most}', finite: 'eine endliche Zahl' };
+
+/** Felder, die die Rechnung mit ihrem Pfad nennt. */
+export const FIELDS: Language['fields'] = {
+  rowSpacingM: 'Reihenabstand',
+  treeSpacingM: 'Baumabstand',
+  bbch: 'Entwicklungsstadium',
+  pattern: 'Fahrweise',
+  concentration: 'Konzentration',
+  ownWaterLPerHa: 'eigener Wasseraufwand',
+  'canopy.heightM': 'Baumhöhe',
+  'canopy.widthM': 'Kronenbreite',
+  'canopy.skirtM': 'Höhe des Kronenansatzes',
+  'canopy.shape': 'Kronenform',
+  'canopy.profile': 'Breitenprofil',
+  'canopy.filledFraction': 'gefüllter Anteil',
+  'canopy.missingFraction': 'fehlende Bäume',
+  'canopy.tallestTenthM': 'höchstes Zehntel',
+  'canopy.ladM2PerM3': 'Blattflächendichte',
+  'canopy.usDensityGalPer1000Ft3': 'Dichtefaktor',
+  'setting.speedKmH': 'Geschwindigkeit',
+  'setting.pressureBar': 'Druck',
+  'setting.ptoRpm': 'Zapfwellendrehzahl',
+  'setting.gear': 'Gebläsestufe',
+  'machine.tankL': 'Behälter',
+  'machine.outlet': 'Luftauslass',
+  'label.rate': 'Aufwandmenge laut Gebrauchsanleitung',
+  'label.floor': 'Untergrenze der Dosis',
+  'label.adaptation': 'Anpassung laut Gebrauchsanleitung',
+  'label.maxPerHa': 'Höchstmenge laut Gebrauchsanleitung',
+  'label.minWaterLPerHa': 'Mindestwasseraufwand laut Gebrauchsanleitung',
+  'label.maxWaterLPerHa': 'höchster Wasseraufwand laut Gebrauchsanleitung',
+  'label.referenceWaterLPerHa': 'Bezugswasser der Gebrauchsanleitung',
+  'day.temperatureC': 'Temperatur',
+  'day.humidityPct': 'Luftfeuchte',
+  'day.windMPerS': 'Wind',
+  'day.altitudeM': 'Höhe über Meer'
+};

@@ -17,3 +17,14 @@ export const STRATEGIES: Language['strategies'] = {
   'occupied-volume': { name: 'Belegtes Kronenvolumen', line: 'Liter je Kubikmeter im wahren Umriss, ohne Lücken.', full: REFERENCE },
   'leaf-area': { name: 'Blattfläche', line: 'Ein gewünschter Belag auf dem vorhandenen Laub, geteilt durch den Anteil, der haften bleibt.', full: 'Volle Dosis: die Bezugskrone mit ihrer Blattflächendichte.' }
 };
+
+export const ACTS: Language['acts'] = {
+  'label-dose-kept': 'Dosis der Gebrauchsanleitung je Hektar bleibt',
+  'scaled-to-canopy': 'folgt der Krone',
+  'not-above-label': 'auf die Dosis der Gebrauchsanleitung begrenzt',
+  floored: 'auf der eigenen Untergrenze gehalten',
+  'capped-at-label-maximum': 'Höchstmenge der Gebrauchsanleitung greift',
+  'raised-to-label-minimum-water': 'auf den Mindestwasseraufwand der Gebrauchsanleitung angehoben',
+  'capped-at-label-maximum-water': 'auf den höchsten Wasseraufwand der Gebrauchsanleitung begrenzt',
+  'own-water': 'eigener Wasseraufwand'
+};

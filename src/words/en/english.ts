@@ -1,14 +1,12 @@
-import type { Language } from '../words.ts';
-import { DIFFERENCE_CHANGE, DIFFERENCES } from './differences.ts';
-import { FIELDS, FINDINGS, SEVERITIES } from './findings.ts';
+import type { FirstWords } from '../words.ts';
 import { CERTAINTIES, SYMBOLS, WORKING } from './formulas.ts';
-import { ACTS, OPTION_SETS, OPTION_TEXT, OPTIONS, REMARKS, STANDINGS } from './options.ts';
-import { RANGES, REFUSALS, REFUSED_PLAIN } from './refusals.ts';
+import { DIFFERENCE_CHANGE, DIFFERENCES } from './differences.ts';
+import { FIELDS, RANGES, REFUSALS, REFUSED_PLAIN } from './refusals.ts';
 import { AIR, COLOURS, DROPLETS, PATTERNS, SIDES, VERDICTS } from './sprayer.ts';
-import { STRATEGIES } from './strategies.ts';
+import { ACTS, STRATEGIES } from './strategies.ts';
 
-/** The first screen's words; `words/deep.ts` and the stations join theirs. */
-export const ENGLISH: Language = {
+/** What drawing and setting say; advice, workings and stations join their words. */
+export const ENGLISH: FirstWords = {
   code: 'en',
   decimalMark: '.',
   and: 'and',
@@ -17,11 +15,9 @@ export const ENGLISH: Language = {
   down: 'down',
   more: 'more',
   less: 'less',
-  findings: FINDINGS,
   refusals: REFUSALS,
   refusedPlain: REFUSED_PLAIN,
   ranges: RANGES,
-  severities: SEVERITIES,
   differences: DIFFERENCES,
   differenceChange: DIFFERENCE_CHANGE,
   fields: FIELDS,
@@ -32,11 +28,6 @@ export const ENGLISH: Language = {
   assumptions: {},
   strategies: STRATEGIES,
   validity: {},
-  options: OPTIONS,
-  optionSets: OPTION_SETS,
-  ...OPTION_TEXT,
-  remarks: REMARKS,
-  standings: STANDINGS,
   acts: ACTS,
   verdicts: VERDICTS,
   sides: SIDES,

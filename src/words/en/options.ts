@@ -36,14 +36,3 @@ export const STANDINGS: Language['standings'] = {
   lowered: 'That mix gives less than the dose: only as far as label or law lets it go down.',
   fine: 'That mix keeps the dose.'
 };
-
-export const ACTS: Language['acts'] = {
-  'label-dose-kept': 'label dose per hectare kept',
-  'scaled-to-canopy': 'follows the canopy',
-  'not-above-label': 'held at the label dose',
-  floored: 'held at your floor',
-  'capped-at-label-maximum': 'label maximum acts',
-  'raised-to-label-minimum-water': 'raised to the label’s least water',
-  'capped-at-label-maximum-water': 'held at the label’s most water',
-  'own-water': 'your own water'
-};

@@ -26,3 +26,40 @@ export const REFUSED_PLAIN = 'A value that it needs is out of range.';
 
 /** What a value must be. */
 export const RANGES: Language['ranges'] = { above: 'above zero', notNegative: 'zero or more', between: '{least} to {most}', finite: 'a finite number' };
+
+/** Fields that the engine names by path. */
+export const FIELDS: Language['fields'] = {
+  rowSpacingM: 'row spacing',
+  treeSpacingM: 'tree spacing',
+  bbch: 'growth stage',
+  pattern: 'pass pattern',
+  concentration: 'concentration',
+  ownWaterLPerHa: 'own water',
+  'canopy.heightM': 'canopy height',
+  'canopy.widthM': 'canopy width',
+  'canopy.skirtM': 'skirt height',
+  'canopy.shape': 'canopy shape',
+  'canopy.profile': 'width profile',
+  'canopy.filledFraction': 'filled share',
+  'canopy.missingFraction': 'missing trees',
+  'canopy.tallestTenthM': 'tallest tenth',
+  'canopy.ladM2PerM3': 'leaf area density',
+  'canopy.usDensityGalPer1000Ft3': 'density factor',
+  'setting.speedKmH': 'speed',
+  'setting.pressureBar': 'pressure',
+  'setting.ptoRpm': 'PTO speed',
+  'setting.gear': 'fan gear',
+  'machine.tankL': 'tank',
+  'machine.outlet': 'air outlet',
+  'label.rate': 'label rate',
+  'label.floor': 'dose floor',
+  'label.adaptation': 'label adaptation',
+  'label.maxPerHa': 'label maximum',
+  'label.minWaterLPerHa': 'label least water',
+  'label.maxWaterLPerHa': 'label most water',
+  'label.referenceWaterLPerHa': 'label reference water',
+  'day.temperatureC': 'temperature',
+  'day.humidityPct': 'humidity',
+  'day.windMPerS': 'wind',
+  'day.altitudeM': 'altitude'
+};

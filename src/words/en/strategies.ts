@@ -17,3 +17,14 @@ export const STRATEGIES: Language['strategies'] = {
   'occupied-volume': { name: 'Occupied canopy', line: 'Litres per cubic metre inside the true outline, gaps left out.', full: REFERENCE },
   'leaf-area': { name: 'Leaf area', line: 'A wanted deposit on the leaf that is there, over the share that stays.', full: 'Whole dose: the reference canopy with its leaf density.' }
 };
+
+export const ACTS: Language['acts'] = {
+  'label-dose-kept': 'label dose per hectare kept',
+  'scaled-to-canopy': 'follows the canopy',
+  'not-above-label': 'held at the label dose',
+  floored: 'held at your floor',
+  'capped-at-label-maximum': 'label maximum acts',
+  'raised-to-label-minimum-water': 'raised to the label’s least water',
+  'capped-at-label-maximum-water': 'held at the label’s most water',
+  'own-water': 'your own water'
+};

@@ -36,14 +36,3 @@ export const STANDINGS: Language['standings'] = {
   lowered: 'Ese caldo da menos que la dosis: solo hasta donde la etiqueta o la ley dejen bajarla.',
   fine: 'Ese caldo mantiene la dosis.'
 };
-
-export const ACTS: Language['acts'] = {
-  'label-dose-kept': 'se mantiene la dosis por hectárea de la etiqueta',
-  'scaled-to-canopy': 'sigue a la copa',
-  'not-above-label': 'limitada a la dosis de la etiqueta',
-  floored: 'mantenida en su mínimo',
-  'capped-at-label-maximum': 'actúa el máximo de la etiqueta',
-  'raised-to-label-minimum-water': 'subida al agua mínima de la etiqueta',
-  'capped-at-label-maximum-water': 'limitada al agua máxima de la etiqueta',
-  'own-water': 'agua propia'
-};

@@ -26,3 +26,40 @@ export const REFUSED_PLAIN = 'Un valor que hace falta está fuera de los límite
 
 /** What a value must be. */
 export const RANGES: Language['ranges'] = { above: 'mayor que cero', notNegative: 'cero o más', between: 'de {least} a {most}', finite: 'un número finito' };
+
+/** Fields that the engine names by path. */
+export const FIELDS: Language['fields'] = {
+  rowSpacingM: 'distancia entre filas',
+  treeSpacingM: 'distancia entre árboles',
+  bbch: 'estado fenológico',
+  pattern: 'recorrido de las calles',
+  concentration: 'concentración',
+  ownWaterLPerHa: 'agua propia',
+  'canopy.heightM': 'altura del árbol',
+  'canopy.widthM': 'ancho de copa',
+  'canopy.skirtM': 'altura de la falda',
+  'canopy.shape': 'forma de la copa',
+  'canopy.profile': 'perfil de anchos',
+  'canopy.filledFraction': 'parte llena',
+  'canopy.missingFraction': 'árboles que faltan',
+  'canopy.tallestTenthM': 'décima parte más alta',
+  'canopy.ladM2PerM3': 'densidad de área foliar',
+  'canopy.usDensityGalPer1000Ft3': 'factor de densidad',
+  'setting.speedKmH': 'velocidad',
+  'setting.pressureBar': 'presión',
+  'setting.ptoRpm': 'régimen de la TDF',
+  'setting.gear': 'marcha del ventilador',
+  'machine.tankL': 'tanque',
+  'machine.outlet': 'salida de aire',
+  'label.rate': 'dosis de la etiqueta',
+  'label.floor': 'dosis mínima propia',
+  'label.adaptation': 'adaptación según la etiqueta',
+  'label.maxPerHa': 'máximo de la etiqueta',
+  'label.minWaterLPerHa': 'agua mínima de la etiqueta',
+  'label.maxWaterLPerHa': 'agua máxima de la etiqueta',
+  'label.referenceWaterLPerHa': 'agua de referencia de la etiqueta',
+  'day.temperatureC': 'temperatura',
+  'day.humidityPct': 'humedad',
+  'day.windMPerS': 'viento',
+  'day.altitudeM': 'altitud'
+};

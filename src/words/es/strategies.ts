@@ -17,3 +17,14 @@ export const STRATEGIES: Language['strategies'] = {
   'occupied-volume': { name: 'Volumen ocupado', line: 'Litros por metro cúbico dentro del contorno real, sin los huecos.', full: REFERENCE },
   'leaf-area': { name: 'Área foliar', line: 'Una deposición deseada sobre la hoja que hay, dividida por la parte que queda.', full: 'Dosis completa: la copa de referencia con su densidad foliar.' }
 };
+
+export const ACTS: Language['acts'] = {
+  'label-dose-kept': 'se mantiene la dosis por hectárea de la etiqueta',
+  'scaled-to-canopy': 'sigue a la copa',
+  'not-above-label': 'limitada a la dosis de la etiqueta',
+  floored: 'mantenida en su mínimo',
+  'capped-at-label-maximum': 'actúa el máximo de la etiqueta',
+  'raised-to-label-minimum-water': 'subida al agua mínima de la etiqueta',
+  'capped-at-label-maximum-water': 'limitada al agua máxima de la etiqueta',
+  'own-water': 'agua propia'
+};

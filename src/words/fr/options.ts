@@ -36,14 +36,3 @@ export const STANDINGS: Language['standings'] = {
   lowered: 'Cette bouillie donne moins que la dose : seulement autant que l’étiquette ou la loi permet de la baisser.',
   fine: 'Cette bouillie garde la dose.'
 };
-
-export const ACTS: Language['acts'] = {
-  'label-dose-kept': 'dose par hectare de l’étiquette gardée',
-  'scaled-to-canopy': 'suit la végétation',
-  'not-above-label': 'retenue à la dose de l’étiquette',
-  floored: 'retenue à votre plancher',
-  'capped-at-label-maximum': 'le maximum de l’étiquette agit',
-  'raised-to-label-minimum-water': 'relevée au minimum d’eau de l’étiquette',
-  'capped-at-label-maximum-water': 'retenue au maximum d’eau de l’étiquette',
-  'own-water': 'votre propre eau'
-};

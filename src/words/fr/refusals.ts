@@ -26,3 +26,40 @@ export const REFUSED_PLAIN = 'Une valeur nécessaire est hors de sa plage.';
 
 /** What a value must be. */
 export const RANGES: Language['ranges'] = { above: 'plus que zéro', notNegative: 'zéro ou plus', between: 'de {least} à {most}', finite: 'un nombre fini' };
+
+/** Fields that the engine names by path. */
+export const FIELDS: Language['fields'] = {
+  rowSpacingM: 'distance entre rangs',
+  treeSpacingM: 'distance entre arbres',
+  bbch: 'stade phénologique',
+  pattern: 'mode de passage',
+  concentration: 'concentration',
+  ownWaterLPerHa: 'eau choisie',
+  'canopy.heightM': 'hauteur de l’arbre',
+  'canopy.widthM': 'largeur de végétation',
+  'canopy.skirtM': 'bas du feuillage',
+  'canopy.shape': 'contour de la végétation',
+  'canopy.profile': 'profil de largeurs',
+  'canopy.filledFraction': 'part occupée',
+  'canopy.missingFraction': 'arbres manquants',
+  'canopy.tallestTenthM': 'dixième le plus haut',
+  'canopy.ladM2PerM3': 'densité foliaire',
+  'canopy.usDensityGalPer1000Ft3': 'facteur de densité',
+  'setting.speedKmH': 'vitesse',
+  'setting.pressureBar': 'pression',
+  'setting.ptoRpm': 'régime de prise de force',
+  'setting.gear': 'rapport du ventilateur',
+  'machine.tankL': 'cuve',
+  'machine.outlet': 'sortie d’air',
+  'label.rate': 'dose de l’étiquette',
+  'label.floor': 'plancher de dose',
+  'label.adaptation': 'adaptation selon l’étiquette',
+  'label.maxPerHa': 'maximum de l’étiquette',
+  'label.minWaterLPerHa': 'minimum d’eau de l’étiquette',
+  'label.maxWaterLPerHa': 'maximum d’eau de l’étiquette',
+  'label.referenceWaterLPerHa': 'eau de référence de l’étiquette',
+  'day.temperatureC': 'température',
+  'day.humidityPct': 'humidité',
+  'day.windMPerS': 'vent',
+  'day.altitudeM': 'altitude'
+};

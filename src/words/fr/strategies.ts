@@ -17,3 +17,14 @@ export const STRATEGIES: Language['strategies'] = {
   'occupied-volume': { name: 'Végétation occupée', line: 'Litres par mètre cube dans le vrai contour, sans les vides.', full: REFERENCE },
   'leaf-area': { name: 'Surface foliaire', line: 'Un dépôt souhaité sur les feuilles présentes, divisé par la part qui reste.', full: 'Dose entière : la végétation de référence avec sa densité foliaire.' }
 };
+
+export const ACTS: Language['acts'] = {
+  'label-dose-kept': 'dose par hectare de l’étiquette gardée',
+  'scaled-to-canopy': 'suit la végétation',
+  'not-above-label': 'retenue à la dose de l’étiquette',
+  floored: 'retenue à votre plancher',
+  'capped-at-label-maximum': 'le maximum de l’étiquette agit',
+  'raised-to-label-minimum-water': 'relevée au minimum d’eau de l’étiquette',
+  'capped-at-label-maximum-water': 'retenue au maximum d’eau de l’étiquette',
+  'own-water': 'votre propre eau'
+};

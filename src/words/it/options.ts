@@ -36,14 +36,3 @@ export const STANDINGS: Language['standings'] = {
   lowered: 'Quella miscela dà meno della dose: solo fin dove etichetta o legge lasciano scendere.',
   fine: 'Quella miscela mantiene la dose.'
 };
-
-export const ACTS: Language['acts'] = {
-  'label-dose-kept': 'resta la dose per ettaro di etichetta',
-  'scaled-to-canopy': 'segue la chioma',
-  'not-above-label': 'limitata alla dose di etichetta',
-  floored: 'tenuta al minimo proprio',
-  'capped-at-label-maximum': 'agisce il massimo di etichetta',
-  'raised-to-label-minimum-water': 'portata all’acqua minima di etichetta',
-  'capped-at-label-maximum-water': 'limitata all’acqua massima di etichetta',
-  'own-water': 'acqua propria'
-};

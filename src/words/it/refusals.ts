@@ -26,3 +26,40 @@ export const REFUSED_PLAIN = 'Un valore necessario è fuori dal campo ammesso.';
 
 /** What a value must be. */
 export const RANGES: Language['ranges'] = { above: 'maggiore di zero', notNegative: 'zero o più', between: 'da {least} a {most}', finite: 'un numero finito' };
+
+/** Fields that the engine names by path. */
+export const FIELDS: Language['fields'] = {
+  rowSpacingM: 'distanza tra i filari',
+  treeSpacingM: 'distanza sul filare',
+  bbch: 'fase fenologica',
+  pattern: 'schema delle passate',
+  concentration: 'concentrazione',
+  ownWaterLPerHa: 'acqua propria',
+  'canopy.heightM': 'altezza della pianta',
+  'canopy.widthM': 'larghezza della chioma',
+  'canopy.skirtM': 'base della chioma',
+  'canopy.shape': 'forma della chioma',
+  'canopy.profile': 'profilo delle larghezze',
+  'canopy.filledFraction': 'parte piena',
+  'canopy.missingFraction': 'piante mancanti',
+  'canopy.tallestTenthM': 'decimo più alto',
+  'canopy.ladM2PerM3': 'densità di area fogliare',
+  'canopy.usDensityGalPer1000Ft3': 'fattore di densità',
+  'setting.speedKmH': 'velocità',
+  'setting.pressureBar': 'pressione',
+  'setting.ptoRpm': 'regime della presa di potenza',
+  'setting.gear': 'marcia del ventilatore',
+  'machine.tankL': 'serbatoio',
+  'machine.outlet': 'uscita dell’aria',
+  'label.rate': 'dose di etichetta',
+  'label.floor': 'minimo della dose',
+  'label.adaptation': 'adattamento di etichetta',
+  'label.maxPerHa': 'massimo di etichetta',
+  'label.minWaterLPerHa': 'acqua minima di etichetta',
+  'label.maxWaterLPerHa': 'acqua massima di etichetta',
+  'label.referenceWaterLPerHa': 'acqua di riferimento di etichetta',
+  'day.temperatureC': 'temperatura',
+  'day.humidityPct': 'umidità',
+  'day.windMPerS': 'vento',
+  'day.altitudeM': 'altitudine'
+};

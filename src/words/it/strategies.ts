@@ -17,3 +17,14 @@ export const STRATEGIES: Language['strategies'] = {
   'occupied-volume': { name: 'Chioma occupata', line: 'Litri per metro cubo dentro il contorno reale, esclusi i vuoti.', full: REFERENCE },
   'leaf-area': { name: 'Area fogliare', line: 'Un deposito voluto sulle foglie presenti, diviso per la parte che resta.', full: 'Dose intera: la chioma di riferimento con la sua densità fogliare.' }
 };
+
+export const ACTS: Language['acts'] = {
+  'label-dose-kept': 'resta la dose per ettaro di etichetta',
+  'scaled-to-canopy': 'segue la chioma',
+  'not-above-label': 'limitata alla dose di etichetta',
+  floored: 'tenuta al minimo proprio',
+  'capped-at-label-maximum': 'agisce il massimo di etichetta',
+  'raised-to-label-minimum-water': 'portata all’acqua minima di etichetta',
+  'capped-at-label-maximum-water': 'limitata all’acqua massima di etichetta',
+  'own-water': 'acqua propria'
+};

@@ -36,14 +36,3 @@ export const STANDINGS: Language['standings'] = {
   lowered: 'Essa calda dá menos do que a dose: só até onde o rótulo ou a lei permite baixá-la.',
   fine: 'Essa calda mantém a dose.'
 };
-
-export const ACTS: Language['acts'] = {
-  'label-dose-kept': 'mantém-se a dose por hectare do rótulo',
-  'scaled-to-canopy': 'acompanha a copa',
-  'not-above-label': 'limitada à dose do rótulo',
-  floored: 'mantida no seu mínimo',
-  'capped-at-label-maximum': 'atua o máximo do rótulo',
-  'raised-to-label-minimum-water': 'elevada à água mínima do rótulo',
-  'capped-at-label-maximum-water': 'limitada à água máxima do rótulo',
-  'own-water': 'a sua própria água'
-};

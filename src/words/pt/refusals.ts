@@ -26,3 +26,40 @@ export const REFUSED_PLAIN = 'Um valor de que isto precisa está fora dos limite
 
 /** What a value must be. */
 export const RANGES: Language['ranges'] = { above: 'maior que zero', notNegative: 'zero ou mais', between: '{least} a {most}', finite: 'um número finito' };
+
+/** Fields that the engine names by path. */
+export const FIELDS: Language['fields'] = {
+  rowSpacingM: 'distância entre linhas',
+  treeSpacingM: 'distância entre árvores',
+  bbch: 'estado fenológico',
+  pattern: 'modo de passagem',
+  concentration: 'concentração',
+  ownWaterLPerHa: 'água própria',
+  'canopy.heightM': 'altura da árvore',
+  'canopy.widthM': 'largura da copa',
+  'canopy.skirtM': 'altura da saia',
+  'canopy.shape': 'forma da copa',
+  'canopy.profile': 'perfil de larguras',
+  'canopy.filledFraction': 'parte preenchida',
+  'canopy.missingFraction': 'árvores em falta',
+  'canopy.tallestTenthM': 'décimo mais alto',
+  'canopy.ladM2PerM3': 'densidade de área foliar',
+  'canopy.usDensityGalPer1000Ft3': 'fator de densidade',
+  'setting.speedKmH': 'velocidade',
+  'setting.pressureBar': 'pressão',
+  'setting.ptoRpm': 'rotação da TDF',
+  'setting.gear': 'marcha do ventilador',
+  'machine.tankL': 'tanque',
+  'machine.outlet': 'saída de ar',
+  'label.rate': 'dose do rótulo',
+  'label.floor': 'dose mínima própria',
+  'label.adaptation': 'adaptação segundo o rótulo',
+  'label.maxPerHa': 'máximo do rótulo',
+  'label.minWaterLPerHa': 'água mínima do rótulo',
+  'label.maxWaterLPerHa': 'água máxima do rótulo',
+  'label.referenceWaterLPerHa': 'água de referência do rótulo',
+  'day.temperatureC': 'temperatura',
+  'day.humidityPct': 'humidade',
+  'day.windMPerS': 'vento',
+  'day.altitudeM': 'altitude'
+};

@@ -17,3 +17,14 @@ export const STRATEGIES: Language['strategies'] = {
   'occupied-volume': { name: 'Volume ocupado', line: 'Litros por metro cúbico dentro do contorno real, sem as falhas.', full: REFERENCE },
   'leaf-area': { name: 'Área foliar', line: 'Uma deposição pretendida na folha que existe, a dividir pela parte que fica.', full: 'Dose completa: a copa de referência com a sua densidade foliar.' }
 };
+
+export const ACTS: Language['acts'] = {
+  'label-dose-kept': 'mantém-se a dose por hectare do rótulo',
+  'scaled-to-canopy': 'acompanha a copa',
+  'not-above-label': 'limitada à dose do rótulo',
+  floored: 'mantida no seu mínimo',
+  'capped-at-label-maximum': 'atua o máximo do rótulo',
+  'raised-to-label-minimum-water': 'elevada à água mínima do rótulo',
+  'capped-at-label-maximum-water': 'limitada à água máxima do rótulo',
+  'own-water': 'a sua própria água'
+};

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { differences } from '#core/advice/difference.ts';
-import { evaluate, sameSetting } from '#core/setting/evaluate.ts';
+import { evaluate } from '#core/setting/evaluate.ts';
+import { sameSetting } from '#core/setting/result-of.ts';
 import type { StrategyId } from '#core/dose/types.ts';
 import { arcNozzles, document, num, refusal, result, setting, shut, table } from '../../support/sample.ts';
 import { faultsOf, workingOf } from '../../support/working.ts';

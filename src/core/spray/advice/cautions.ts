@@ -1,5 +1,5 @@
 import type { Finding } from '../../advice/finding.ts';
-import type { Result } from '../../setting/result.ts';
+import type { Advised } from '../../setting/result.ts';
 
 /** Less air than the alley rule asks for is passed on as a remark: the ribbon decides. */
 const PASSED_ON: ReadonlySet<string> = new Set(['air-short']);
@@ -14,7 +14,7 @@ const cautions = (all: readonly Finding[]): string[] =>
     });
 
 /** May a setting not be offered? A stop bars it, so does a caution that today's setting does not have, and more air where today's is too much by the rule. */
-export function barred(today: Result, then: Result): boolean {
+export function barred(today: Advised, then: Advised): boolean {
   if (then.findings.some((f) => f.severity === 'stop')) return true;
   const had = new Set(cautions(today.findings));
   if (cautions(then.findings).some((c) => !had.has(c))) return true;

@@ -1,3 +1,4 @@
+import { advise } from '../../advice/advise.ts';
 import type { Finding } from '../../advice/finding.ts';
 import type { Document } from '../../setting/document.ts';
 import type { Result } from '../../setting/result.ts';
@@ -35,7 +36,8 @@ const bars = (f: Finding): boolean => f.severity === 'stop' && !LIFTED_BY_SETTIN
  * spraying, a setting that the engine cannot tell the flow or the water of.
  */
 export function adviceProblem(document: Document, result: Result): AdviceProblem | Refused {
-  const { block, rung, machine, findings, sprayer, pass } = result;
+  const { block, rung, machine, sprayer, pass } = result;
+  const findings = advise(result);
   const waits = findings.find((f) => f.path === 'day' && (f.severity === 'warn' || f.severity === 'stop') && WEATHER[f.code]);
   if (waits) return WEATHER[waits.code]!();
   if (canSpray(result) === 0) return refused('no-nozzle-open', 'setting.nozzles', {});

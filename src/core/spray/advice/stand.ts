@@ -1,7 +1,7 @@
 import { AIR_GIVEN } from '../../air/air.ts';
 import type { Document } from '../../setting/document.ts';
 import { evaluate } from '../../setting/evaluate.ts';
-import type { Result } from '../../setting/result.ts';
+import type { Advised } from '../../setting/result.ts';
 import { dropletClass, flowAt } from '../../sprayer/flow.ts';
 import { findTable, type NozzleState } from '../../sprayer/sprayer.ts';
 import { DROPLET_CLASSES, type DropletClass, type FanGear, type NozzleSize, type NozzleTable, type Setting, type Side } from '../../sprayer/types.ts';
@@ -26,7 +26,7 @@ export interface Position {
 export interface Stand {
   readonly document: Document;
   /** Of today's setting. */
-  readonly result: Result;
+  readonly result: Advised;
   /** Today's with every position open. */
   readonly base: SprayCase;
   readonly positions: readonly Position[];
@@ -65,7 +65,7 @@ export const withSetting = (document: Document, setting: Setting): Document => (
 });
 
 /** The engine's own judgement of another setting. */
-export const judgedBy = (document: Document, setting: Setting): Result | Refused => {
+export const judgedBy = (document: Document, setting: Setting): Advised | Refused => {
   const block = document.blocks[0]!;
   return evaluate(withSetting(document, setting), block.id, block.rungs[0]!.id);
 };

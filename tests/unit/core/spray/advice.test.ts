@@ -14,7 +14,7 @@ import { transport } from '#core/spray/transport.ts';
 import type { SprayCase } from '#core/spray/types.ts';
 import { evaluate } from '#core/setting/evaluate.ts';
 import type { Document } from '#core/setting/document.ts';
-import type { Result } from '#core/setting/result.ts';
+import type { Advised } from '#core/setting/result.ts';
 import { DROPLET_CLASSES, type NozzleTable, type Setting } from '#core/sprayer/types.ts';
 import { arcNozzles, document, num, type Parts } from '../../../support/sample.ts';
 
@@ -47,7 +47,7 @@ const parts = (more: Parts = {}): Parts => ({
   setting: { ptoRpm: 540, pressureBar: 10, ...more.setting }
 });
 
-const resultOf = (doc: Document): Result => {
+const resultOf = (doc: Document): Advised => {
   const r = evaluate(doc, doc.blocks[0]!.id, doc.blocks[0]!.rungs[0]!.id);
   if ('kind' in r) throw new Error(r.code);
   return r;
@@ -73,7 +73,7 @@ function demo(file: string, block: string, rung: string): Document {
   return { ...d, blocks: [{ ...b, rungs: b.rungs.filter((r) => r.id === rung) }] };
 }
 /** What the model says of a setting, by the plain way: evaluated, flown and weighed anew. */
-function plainly(doc: Document, setting: Setting): { readonly objectives: Objectives; readonly volume: number; readonly result: Result; readonly case: SprayCase } {
+function plainly(doc: Document, setting: Setting): { readonly objectives: Objectives; readonly volume: number; readonly result: Advised; readonly case: SprayCase } {
   const with_ = withSetting(doc, setting);
   const result = resultOf(with_);
   const c = sprayCase(with_, result);
@@ -239,11 +239,11 @@ describe.each(SUBJECTS)('%s', (_, doc, advice) => {
 });
 
 describe('cautions', () => {
-  const of = (more: Parts['setting']): Result => resultOf(document(parts({ setting: { ...more } })));
+  const of = (more: Parts['setting']): Advised => resultOf(document(parts({ setting: { ...more } })));
   const today = of({ nozzles: [{ position: 'L8', open: false }, { position: 'R8', open: false }] });
   it('one that today’s setting has may stay, one more nozzle over the top may not come', () => {
     expect(of({}).findings.some((f) => f.code.startsWith('over-top'))).toBe(true);
-    const aim = (r: Result) => ({ ...r, findings: r.findings.filter((f) => f.code.startsWith('over-top')) });
+    const aim = (r: Advised) => ({ ...r, findings: r.findings.filter((f) => f.code.startsWith('over-top')) });
     expect(barred(aim(today), aim(of({})))).toBe(true);
     expect(barred(aim(of({})), aim(today))).toBe(false);
     expect(barred(of({}), of({}))).toBe(false);
@@ -253,7 +253,7 @@ describe('cautions', () => {
   });
   it('less air than the rule is passed on, more than too much is not', () => {
     expect(of({ ptoRpm: 200 }).findings.map((f) => f.code)).toContain('air-short');
-    const within = (r: Result) => ({ ...r, findings: r.findings.filter((f) => f.code.startsWith('air')) });
+    const within = (r: Advised) => ({ ...r, findings: r.findings.filter((f) => f.code.startsWith('air')) });
     expect(barred(within(of({})), within(of({ ptoRpm: 200 })))).toBe(false);
     const much = of({ speedKmH: 4 });
     expect(much.findings.map((f) => f.code)).toContain('air-too-much');
