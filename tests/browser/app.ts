@@ -198,3 +198,10 @@ export const test = base.extend<{ app: App; watch: Watch; firstVisit: boolean }>
 });
 
 export const isPhone = (page: Page): boolean => (page.viewportSize()?.width ?? 0) < 640;
+
+/** A journey that runs on one of the two devices alone is not begun on the other (see the projects of `playwright.config.ts`); this says why. */
+const only = (device: 'laptop' | 'phone') => (why?: string) => ({ tag: `@${device}`, ...(why ? { annotation: { type: 'only here', description: why } } : {}) });
+export const onLaptop = only('laptop');
+export const onPhone = only('phone');
+/** Sizes of a phone on the phone, others on the laptop. */
+export const ofWidth = (width: number) => (width < 640 ? onPhone() : onLaptop());

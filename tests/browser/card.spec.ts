@@ -1,6 +1,6 @@
 import { writeFile } from 'node:fs/promises';
 import type { Page } from '@playwright/test';
-import { expect, isPhone, test, type App } from './app.ts';
+import { expect, onLaptop, onPhone, test, type App } from './app.ts';
 import { bare, readPdf } from './pdf.ts';
 
 const PAPERS = { a4: { width: 210, height: 297 }, letter: { width: 215.9, height: 279.4 } } as const;
@@ -29,8 +29,7 @@ const textsOf = (page: Page) =>
 for (const [file, { title, nozzles }] of Object.entries(MACHINES))
   for (const paper of ['a4', 'letter'] as const)
     for (const system of ['metric', 'us'] as const)
-      test(`${file} on ${paper}, ${system}: one tagged page that holds the whole card`, async ({ app, page }) => {
-        test.skip(isPhone(page), 'the paper is the same for both');
+      test(`${file} on ${paper}, ${system}: one tagged page that holds the whole card`, onLaptop('the paper is the same for both'), async ({ app, page }) => {
         await card(app, page, file);
         await app.units(system);
         await expect(page.getByLabel('Paper')).toHaveValue(system === 'us' ? 'letter' : 'a4');
@@ -119,8 +118,7 @@ const PROOFS = {
   'nothing was measured': [[], /^Not proven: no headland check/]
 } as const;
 for (const [name, [rounds, said]] of Object.entries(PROOFS))
-  test(`${name}: the card says so`, async ({ app, page }) => {
-    test.skip(isPhone(page), 'the card is the same for both');
+  test(`${name}: the card says so`, onLaptop('the card is the same for both'), async ({ app, page }) => {
     await openChanged(app, page, (doc) => {
       doc.blocks[0].rungs.at(-1).check = { rounds };
       doc.blocks[0].ownWaterLPerHa = 400;
@@ -165,8 +163,7 @@ test('the driver of the newest record stands on the card, the tractor’s gear o
   await expect(page.locator('.cab-card .write').first()).toHaveText('tractor gear');
 });
 
-test('a card with long names and a great deal to say still fits on its page', async ({ app, page }) => {
-  test.skip(isPhone(page), 'the paper is the same for both');
+test('a card with long names and a great deal to say still fits on its page', onLaptop('the paper is the same for both'), async ({ app, page }) => {
   const long = (s: string) => `${s} with a very long name that somebody typed to tell it from all the others on the farm, the second`.slice(0, 118);
   await openChanged(app, page, (doc) => {
     const rung = doc.blocks[0].rungs.at(-1);
@@ -185,8 +182,7 @@ test('a card with long names and a great deal to say still fits on its page', as
   for (const w of pdf.words) expect(w.base, w.text).toBeLessThan(PAPERS.a4.height - 8);
 });
 
-test('printed from a phone it is the same page', async ({ app, page }) => {
-  test.skip(!isPhone(page), 'laptop');
+test('printed from a phone it is the same page', onPhone(), async ({ app, page }) => {
   await card(app, page);
   const texts = await textsOf(page);
   const pdf = await print(page);
@@ -204,8 +200,7 @@ test('the button prints', async ({ app, page }) => {
   await expect(page.locator('html')).toHaveAttribute('data-printed', 'yes');
 });
 
-test('other stations print as they did', async ({ app, page }) => {
-  test.skip(isPhone(page), 'laptop');
+test('other stations print as they did', onLaptop(), async ({ app, page }) => {
   await app.open();
   const pdf = await print(page);
   for (const part of ['Rowtailor', 'L7·015', 'rowspacing']) expect(pdf.text).toContain(part);

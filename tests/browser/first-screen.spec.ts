@@ -1,4 +1,4 @@
-import { expect, isPhone, test } from './app.ts';
+import { expect, onLaptop, onPhone, test } from './app.ts';
 
 test('a demo block stands open, drawn, with its six figures', async ({ app, page }) => {
   await app.open();
@@ -60,15 +60,13 @@ test('the watch of these tests sees a request that leaves the page', async ({ pa
   expect(watch.foreign).toEqual(['https://elsewhere.invalid/']);
 });
 
-test('on a phone the drawing stays in view while the rest scrolls under it', async ({ app, page }) => {
-  test.skip(!isPhone(page), 'the laptop has both side by side');
+test('on a phone the drawing stays in view while the rest scrolls under it', onPhone('the laptop has both side by side'), async ({ app, page }) => {
   await app.open();
   await page.getByRole('heading', { name: 'Findings' }).scrollIntoViewIfNeeded();
   await expect(app.drawing).toBeInViewport({ ratio: 0.9 });
 });
 
-test('the page’s policy lets nothing unsafe in, nothing from elsewhere, and no text become markup', async ({ page }) => {
-  test.skip(isPhone(page), 'the page is the same');
+test('the page’s policy lets nothing unsafe in, nothing from elsewhere, and no text become markup', onLaptop('the page is the same'), async ({ page }) => {
   await page.goto('');
   const policy = (await page.locator('meta[http-equiv=content-security-policy]').getAttribute('content'))!;
   expect(policy).not.toMatch(/unsafe|\*|https?:/);

@@ -1,4 +1,4 @@
-import { expect, isPhone, test } from './app.ts';
+import { expect, onLaptop, test } from './app.ts';
 import { cleanInAll, crowded, wide } from './barriers.ts';
 
 test.use({ firstVisit: true });
@@ -31,8 +31,7 @@ test('three marked things to try: each goes when it is done, all for ever', asyn
   await expect(steps).toHaveCount(0);
 });
 
-test('by keyboard: a line leads to its place; hidden is hidden for ever', async ({ app, page }) => {
-  test.skip(isPhone(page), 'a keyboard');
+test('by keyboard: a line leads to its place; hidden is hidden for ever', onLaptop('a keyboard'), async ({ app, page }) => {
   await app.open();
   const steps = page.getByRole('region', { name: 'Three things to try' });
   await steps.getByRole('button').first().focus();

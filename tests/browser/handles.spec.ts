@@ -1,4 +1,4 @@
-import { expect, isPhone, numberIn, test, type App } from './app.ts';
+import { expect, numberIn, onLaptop, test, type App } from './app.ts';
 
 const spoken = async (app: App, name: string): Promise<number> => numberIn((await app.handle(name).getAttribute('aria-valuetext'))!);
 const drawn = (app: App) => app.drawing.locator('.crown-line').first().getAttribute('d');
@@ -30,8 +30,7 @@ for (const { name, dx, dy, figure } of [
     await expect(app.redo).toBeDisabled();
   });
 
-test('a handle stays under the pointer while it is dragged', async ({ app, page }) => {
-  test.skip(isPhone(page), 'by mouse');
+test('a handle stays under the pointer while it is dragged', onLaptop('by mouse'), async ({ app, page }) => {
   await app.open();
   const handle = app.handle('canopy top');
   const from = await app.centre(handle);
@@ -47,8 +46,7 @@ test('a handle stays under the pointer while it is dragged', async ({ app, page 
   await page.mouse.up();
 });
 
-test('Ctrl+Z, Ctrl+Shift+Z and Ctrl+Y step back and forth', async ({ app, page }) => {
-  test.skip(isPhone(page), 'keyboard');
+test('Ctrl+Z, Ctrl+Shift+Z and Ctrl+Y step back and forth', onLaptop('keyboard'), async ({ app, page }) => {
   await app.open();
   await app.drag(app.handle('canopy width'), -20, 0);
   await app.drag(app.handle('canopy top'), 0, 30);

@@ -1,6 +1,6 @@
 import type { Page } from '@playwright/test';
 import { readDocument } from '#job/read.ts';
-import { expect, isPhone, numberIn, test } from './app.ts';
+import { expect, numberIn, onLaptop, onPhone, test } from './app.ts';
 import { clean } from './barriers.ts';
 
 const TITLES = { before: 'Before you start', speed: 'Speed', output: 'Output', result: 'Result' } as const;
@@ -170,8 +170,7 @@ test('the stopwatch: a reload, a locked screen and a phone call cost nothing', a
   await expect(page.locator('ol li')).toHaveCount(2);
 });
 
-test('the whole check by keyboard alone', async ({ app, page }) => {
-  test.skip(isPhone(page), 'a phone has no keyboard');
+test('the whole check by keyboard alone', onLaptop('a phone has no keyboard'), async ({ app, page }) => {
   test.slow();
   const keys = page.keyboard;
   const reach = async (name: string | RegExp, role: 'button' | 'spinbutton' | 'textbox' | 'radio' | 'link') => {
@@ -257,8 +256,7 @@ async function filled(page: Page): Promise<void> {
 }
 const STEPS = Object.keys(TITLES) as Step[];
 
-test('no barrier in the first four steps with mistakes typed and workings open, contrast in the sun 7 : 1', async ({ app, page }) => {
-  test.skip(!isPhone(page), 'phone');
+test('no barrier in the first four steps with mistakes typed and workings open, contrast in the sun 7 : 1', onPhone(), async ({ app, page }) => {
   test.slow();
   await open(page, 'before');
   await filled(page);
@@ -277,8 +275,7 @@ test('no barrier in the first four steps with mistakes typed and workings open, 
   }
 });
 
-test('one thumb: every target is 56 px; nothing runs over at 320 px and at 200 % zoom', async ({ page }) => {
-  test.skip(!isPhone(page), 'phone');
+test('one thumb: every target is 56 px; nothing runs over at 320 px and at 200 % zoom', onPhone(), async ({ page }) => {
   test.slow();
   await open(page, 'before');
   await filled(page);

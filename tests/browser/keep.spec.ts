@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
 import { readDocument } from '#job/read.ts';
 import { crash } from '../crash/crash.ts';
-import { App, expect, isPhone, numberIn, test } from './app.ts';
+import { App, expect, isPhone, numberIn, onLaptop, onPhone, test } from './app.ts';
 import { cleanInAll, small, wide } from './barriers.ts';
 
 test('US units: figures change, the document does not; units and theme are kept across reloads', async ({ app, page }) => {
@@ -89,8 +89,7 @@ for (const [what, text, told] of [
   ['comes from a newer version', '{"format":"rowtailor","version":99,"name":"x","blocks":[],"machines":[],"nozzleTables":[],"labels":[]}', /99/],
   ['has no block', '{"format":"rowtailor","version":1,"name":"x","blocks":[],"machines":[],"nozzleTables":[],"labels":[]}', /0 entries; at least 1/]
 ] as const)
-  test(`a file that ${what} is told, not half opened`, async ({ app, page }, info) => {
-    test.skip(isPhone(page), 'a file is a file');
+  test(`a file that ${what} is told, not half opened`, onLaptop('a file is a file'), async ({ app, page }, info) => {
     await app.open();
     const path = info.outputPath('file.json');
     const { writeFileSync } = await import('node:fs');
@@ -105,8 +104,7 @@ for (const [file, title] of [
   ['citrus-globes', 'Globe grove, After hedging'],
   ['cherry-wall', 'East wall, Fruit colouring']
 ] as const)
-  test(`open ${file}, save it: what comes out reads again and is the same`, async ({ app, page }) => {
-    test.skip(isPhone(page), 'a file is a file');
+  test(`open ${file}, save it: what comes out reads again and is the same`, onLaptop('a file is a file'), async ({ app, page }) => {
     await app.open();
     await app.openFile(`demo-data/${file}.json`);
     await expect(page.getByRole('heading', { level: 1 })).toHaveText(title);
@@ -189,8 +187,7 @@ test('a browser that forbids storage: the app works, and says that nothing is ke
   expect(numberIn(await app.saveFile().then((t) => /"heightM": 2\.9/.exec(t)?.[0] ?? '0'))).toBe(2.9);
 });
 
-test('the menu of a phone stays on the screen', async ({ app, page }) => {
-  test.skip(!isPhone(page), 'phone');
+test('the menu of a phone stays on the screen', onPhone(), async ({ app, page }) => {
   await app.open();
   await app.menu();
   await expect(page.locator('.sheet')).toBeInViewport({ ratio: 1 });
@@ -350,8 +347,7 @@ test('two pages on one orchard: the older one says so, and keeps its own as a co
   await expect(app.field('Speed')).toHaveValue('7');
 });
 
-test('site data cleared, and no room: it is said, the work stays, and is kept again', async ({ app, page, context, baseURL }) => {
-  test.skip(isPhone(page), 'a store is a store');
+test('site data cleared, and no room: it is said, the work stays, and is kept again', onLaptop('a store is a store'), async ({ app, page, context, baseURL }) => {
   await app.open();
   await app.field('Speed').fill('5');
   await app.kept();
@@ -382,8 +378,7 @@ test('site data cleared, and no room: it is said, the work stays, and is kept ag
   await app.kept();
 });
 
-test('a fault in the page: the work stays, the file is offered, and nothing is sent', async ({ page, watch }) => {
-  test.skip(isPhone(page), 'a fault is a fault');
+test('a fault in the page: the work stays, the file is offered, and nothing is sent', onLaptop('a fault is a fault'), async ({ page, watch }) => {
   const app = await new App(page).open();
   await app.field('Speed').fill('7');
   await app.kept();
@@ -420,8 +415,7 @@ test('a fault in the page: the work stays, the file is offered, and nothing is s
   expect(watch.foreign).toEqual([]);
 });
 
-test('killed at three moments, it has all that it said was kept', async ({ page }) => {
-  test.skip(isPhone(page), 'a kill is a kill');
+test('killed at three moments, it has all that it said was kept', onLaptop('a kill is a kill'), async ({ page }) => {
   test.setTimeout(120_000);
   const { said, lost } = await crash({ runs: 3, seed: 5 });
   expect(lost).toEqual([]);

@@ -1,7 +1,6 @@
-import { expect, isPhone, numberIn, test } from './app.ts';
+import { expect, numberIn, onLaptop, test } from './app.ts';
 
-test('the whole job by keyboard alone', async ({ app, page }) => {
-  test.skip(isPhone(page), 'a phone has no keyboard');
+test('the whole job by keyboard alone', onLaptop('a phone has no keyboard'), async ({ app, page }) => {
   const keys = page.keyboard;
   /** Tabs on to what has this name; what has the focus must be seen to have it. */
   const reach = async (name: string | RegExp, role: 'button' | 'slider' | 'spinbutton' | 'combobox' | 'link' | 'checkbox' | 'textbox' = 'button') => {
@@ -79,8 +78,7 @@ test('the whole job by keyboard alone', async ({ app, page }) => {
   expect(await page.evaluate(() => document.activeElement?.tagName)).toBe('SUMMARY');
 });
 
-test('a dialog keeps the focus inside, leaves by Escape, and gives the focus back', async ({ app, page }) => {
-  test.skip(isPhone(page), 'a phone has no keyboard');
+test('a dialog keeps the focus inside, leaves by Escape, and gives the focus back', onLaptop('a phone has no keyboard'), async ({ app, page }) => {
   await app.open();
   await app.button('Your own row').focus();
   await page.keyboard.press('Enter');

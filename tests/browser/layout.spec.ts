@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { expect, isPhone, test } from './app.ts';
+import { expect, ofWidth, onLaptop, test } from './app.ts';
 
 const overflow = (page: Page) => page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 
@@ -22,8 +22,7 @@ const crowded = (page: Page) =>
 
 for (const width of [320, 390, 768, 1024, 1440])
   for (const system of ['metric', 'us'] as const)
-    test(`${width} px, ${system}: nothing sticks out sideways, no word lies on another`, async ({ app, page }) => {
-      test.skip(isPhone(page) !== width < 640, 'phone sizes on the phone, others on the laptop');
+    test(`${width} px, ${system}: nothing sticks out sideways, no word lies on another`, ofWidth(width), async ({ app, page }) => {
       await page.setViewportSize({ width, height: width < 640 ? 844 : 900 });
       await app.open();
       if (system === 'us') await app.units('us');
@@ -69,8 +68,7 @@ test('text twice as large: still nothing sticks out sideways', async ({ app, pag
   expect(await overflow(page)).toBeLessThanOrEqual(0);
 });
 
-test('printed on A4, nothing sticks out sideways', async ({ app, page }) => {
-  test.skip(isPhone(page), 'laptop');
+test('printed on A4, nothing sticks out sideways', onLaptop(), async ({ app, page }) => {
   await app.open();
   await page.emulateMedia({ media: 'print' });
   await page.setViewportSize({ width: 720, height: 1000 });

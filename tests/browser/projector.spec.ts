@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { expect, isPhone, test, type App } from './app.ts';
+import { expect, ofWidth, onLaptop, test, type App } from './app.ts';
 import { clean, crowded as everyCrowded, wide } from './barriers.ts';
 
 /** Words on words; the figures in the nozzles' own dots stand as near as the nozzles do. */
@@ -38,8 +38,7 @@ for (const [width, height] of [
   [1440, 900],
   [1024, 768]
 ] as const)
-  test(`${width} × ${height}: figures for a room, and nothing sticks out`, async ({ app, page }) => {
-    test.skip(isPhone(page), 'a projector');
+  test(`${width} × ${height}: figures for a room, and nothing sticks out`, onLaptop('a projector'), async ({ app, page }) => {
     await page.setViewportSize({ width, height });
     await app.open();
     const before = await page.locator('[data-figure=water] strong, [data-figure=water]').first().evaluate((e) => parseFloat(getComputedStyle(e).fontSize));
@@ -58,8 +57,7 @@ for (const [width, height] of [
     await clean(page, 'large figures');
   });
 
-test('a handle follows the pointer as far as it went', async ({ app, page }) => {
-  test.skip(isPhone(page), 'a projector');
+test('a handle follows the pointer as far as it went', onLaptop('a projector'), async ({ app, page }) => {
   await app.open();
   await large(app, page);
   const handle = app.handle('canopy top');
@@ -71,8 +69,7 @@ test('a handle follows the pointer as far as it went', async ({ app, page }) => 
 });
 
 for (const width of [320, 360, 480, 600, 820, 1001, 1280, 1920, 2560, 3840])
-  test(`${width} px: no station sticks out`, async ({ app, page }) => {
-    test.skip(isPhone(page) !== width < 640, 'phone sizes on the phone, others on the laptop');
+  test(`${width} px: no station sticks out`, ofWidth(width), async ({ app, page }) => {
     await page.setViewportSize({ width, height: width < 640 ? 800 : Math.min(Math.round(width * 0.625), 2160) });
     await app.open();
     for (const station of STATIONS) {

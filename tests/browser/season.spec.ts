@@ -1,4 +1,4 @@
-import { expect, isPhone, test, type App } from './app.ts';
+import { expect, onLaptop, test, type App } from './app.ts';
 import { cleanInAll, small, wide } from './barriers.ts';
 import { bare, readPdf } from './pdf.ts';
 import type { Page } from '@playwright/test';
@@ -46,8 +46,7 @@ test('from a typical year’s weather to a canopy between two rungs, in one tap 
 });
 
 for (const paper of ['a4', 'letter'] as const)
-  test(`six rungs on ${paper}: one landscape page that holds the whole season and nothing else`, async ({ app, page }) => {
-    test.skip(isPhone(page), 'the paper is the same for both');
+  test(`six rungs on ${paper}: one landscape page that holds the whole season and nothing else`, onLaptop('the paper is the same for both'), async ({ app, page }) => {
     await open(app, page);
     for (const [name, bbch] of [['Pink bud', 57], ['Full bloom', 65], ['Fruit set', 72]] as const) await addRung(page, name, bbch);
     await season(page).getByRole('spinbutton', { name: 'Treatments at Full bloom' }).fill('3');

@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from '@playwright/test';
-import { expect, isPhone, numberIn, test, type App } from './app.ts';
+import { expect, isPhone, numberIn, ofWidth, onLaptop, test, type App } from './app.ts';
 import { cleanInAll, crowded, wide } from './barriers.ts';
 
 /** Where the spray goes, in the built page with the model in its worker. */
@@ -119,8 +119,7 @@ test('with less motion asked for, drops stand still', async ({ app, page }) => {
   await expect(app.drawing.locator('.drop')).toHaveCount(0);
 });
 
-test('by keyboard alone: on, top lower, play, a picture', async ({ app, page }) => {
-  test.skip(isPhone(page), 'keyboard');
+test('by keyboard alone: on, top lower, play, a picture', onLaptop('keyboard'), async ({ app, page }) => {
   await app.open();
   await toggle(app).focus();
   await page.keyboard.press('Space');
@@ -193,8 +192,7 @@ for (const [file, title] of [
   });
 
 for (const width of [320, 768, 1024])
-  test(`${width} px: nothing sticks out sideways`, async ({ app, page }) => {
-    test.skip(isPhone(page) !== width < 640, 'phone sizes on the phone, others on the laptop');
+  test(`${width} px: nothing sticks out sideways`, ofWidth(width), async ({ app, page }) => {
     await page.setViewportSize({ width, height: 900 });
     await spray(app);
     await page.getByText('How to read it', { exact: true }).click();
@@ -203,8 +201,7 @@ for (const width of [320, 768, 1024])
     expect.soft(await words(page)).toEqual([]);
   });
 
-test('printed, the drawing keeps its spray and loses its buttons', async ({ app, page }) => {
-  test.skip(isPhone(page), 'laptop');
+test('printed, the drawing keeps its spray and loses its buttons', onLaptop(), async ({ app, page }) => {
   await spray(app);
   await page.emulateMedia({ media: 'print' });
   await expect(app.drawing.locator('.on-trees-share')).toBeVisible();

@@ -1,5 +1,5 @@
 /** `npm test`: everything but the benchmarks, cheap things first, one closing line. */
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { ensureBrowser } from './browser.mjs';
@@ -16,12 +16,29 @@ function title(text) {
   console.log(`\n— ${text}`);
 }
 
-/** A check that passes or fails as a whole. */
-function check(name, ...commands) {
-  title(name);
-  const ok = commands.every((args) => node(args) === 0);
+/** Runs a command that keeps to itself what it has to say until it ends. */
+const told = (args) =>
+  new Promise((done) => {
+    const child = spawn(process.execPath, args, { stdio: ['ignore', 'pipe', 'pipe'] });
+    const parts = [];
+    for (const stream of [child.stdout, child.stderr]) stream.on('data', (part) => parts.push(part));
+    child.on('error', (error) => done({ ok: false, said: String(error) }));
+    child.on('close', (code) => done({ ok: code === 0, said: Buffer.concat(parts).toString('utf8') }));
+  });
+
+/** A check that passes or fails as a whole: its commands one after the other, up to the first that fails. */
+async function check(name, ...commands) {
+  let ok = true;
+  const said = [];
+  for (const args of commands) {
+    const one = await told(args);
+    said.push(one.said);
+    ok &&= one.ok;
+    if (!ok) break;
+  }
   totals[ok ? 'passed' : 'failed']++;
-  console.log(`${ok ? 'ok' : 'FAILED'}: ${name}`);
+  title(name);
+  console.log(`${said.join('')}${ok ? 'ok' : 'FAILED'}: ${name}`);
 }
 
 /** A runner whose JSON report tells how many passed; a crash that leaves no report counts as one failure. */
@@ -46,12 +63,15 @@ const vitest = (name, config) => {
   suite(name, bin('vitest/vitest.mjs', 'run', '--config', config, '--reporter=dot', '--reporter=json', `--outputFile.json=${report}`), report, (r) => ({ passed: r.numPassedTests, failed: r.numFailedTests + (r.numRuntimeErrorTestSuites ?? 0) }));
 };
 
-check('types', bin('@sveltejs/kit/svelte-kit.js', 'sync'), bin('svelte-check/bin/svelte-check', '--fail-on-warnings', '--threshold', 'warning'), bin('typescript/bin/tsc', '-p', 'tests/core.tsconfig.json'));
-check('borders', bin('dependency-cruiser/bin/dependency-cruise.mjs', 'src', '--config', 'tests/borders.cjs'));
+// Each keeps one processor busy: they run beside each other. The build is not beside them: it writes what the checks of types read.
+await Promise.all([
+  check('types', bin('@sveltejs/kit/svelte-kit.js', 'sync'), bin('svelte-check/bin/svelte-check', '--fail-on-warnings', '--threshold', 'warning'), bin('typescript/bin/tsc', '-p', 'tests/core.tsconfig.json')),
+  check('borders', bin('dependency-cruiser/bin/dependency-cruise.mjs', 'src', '--config', 'tests/borders.cjs'))
+]);
 vitest('node', 'tests/vitest.config.ts');
 ensureBrowser();
-check('build', bin('vite/bin/vite.js', 'build'));
-check('size of the first screen', ['tests/tools/size.mjs']);
+await check('build', bin('vite/bin/vite.js', 'build'));
+await check('size of the first screen', ['tests/tools/size.mjs']);
 vitest('component', 'tests/component.config.mjs');
 {
   // Absolute: the runner takes a relative name from its configuration's own folder.
