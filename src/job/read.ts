@@ -3,7 +3,7 @@ import { FORMAT, VERSION, type Document } from '#core/setting/document.ts';
 import { problemsOf } from './issues.ts';
 import { parseJson } from './json-text.ts';
 import { ENOUGH_PROBLEMS, LENGTHS, MOST_PROBLEMS } from './limits.ts';
-import { migrated } from './migrations.ts';
+import { migrated, MIGRATIONS } from './migrations.ts';
 import { problem, type Problem } from './problem.ts';
 import { relationProblems } from './relations.ts';
 import { DOCUMENT } from './schema.ts';
@@ -14,7 +14,12 @@ import { isObject, memberOf } from './shape.ts';
  * nothing but mistakes is not read to its end.
  */
 export type Reading =
-  | { readonly ok: true; readonly document: Document }
+  | {
+      readonly ok: true;
+      readonly document: Document;
+      /** Version in which it was written; older than ours where it was lifted. */
+      readonly from: number;
+    }
   | { readonly ok: false; readonly problems: readonly Problem[]; readonly more: number };
 
 /** Reads the text of a file: all of it or nothing. Never throws. */
@@ -28,16 +33,17 @@ export const checkDocument = (value: unknown): Reading => judged(value, []);
 
 function judged(value: unknown, found: readonly Problem[]): Reading {
   if (!isObject(value)) return refusedFor([...found, problem([], 'wrong-type', value, { wanted: 'object' })]);
-  const foreign = formatProblem(value, FORMAT, VERSION);
+  const foreign = formatProblem(value, FORMAT, VERSION, Math.min(VERSION, ...MIGRATIONS.map((m) => m.from)));
   if (foreign) return refusedFor([foreign]);
-  const current = migrated(value, value['version'] as number);
+  const from = value['version'] as number;
+  const current = migrated(value, from, MIGRATIONS);
 
   const { document, problems: inFields } = fields(current);
   const problems = [...found, ...inFields, ...relationProblems(current)];
   // A forbidden key is unknown too, and a field of a wrong type may be refused by two rules: the first says enough.
   const told = new Set<string>();
   const each = problems.filter((p) => !told.has(p.path) && told.add(p.path));
-  return each.length > 0 || !document ? refusedFor(each) : { ok: true, document };
+  return each.length > 0 || !document ? refusedFor(each) : { ok: true, document, from };
 }
 
 const LISTS = ['blocks', 'machines', 'nozzleTables', 'labels', 'records'] as const;
@@ -75,10 +81,10 @@ const refusedFor = (problems: readonly Problem[]): Reading => ({
 });
 
 /** Another format or a newer version is refused by name before anything else is looked at. */
-export function formatProblem(value: Readonly<Record<string, unknown>>, wanted: string, newest: number): Problem | undefined {
+export function formatProblem(value: Readonly<Record<string, unknown>>, wanted: string, newest: number, oldest = 1): Problem | undefined {
   const { format, version } = value;
   if (format !== wanted) return problem(['format'], 'other-format', format, { wanted });
-  if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) return problem(['version'], 'not-a-version', version, { newest });
+  if (typeof version !== 'number' || !Number.isInteger(version) || version < oldest) return problem(['version'], 'not-a-version', version, { newest });
   if (version > newest) return problem(['version'], 'newer-version', version, { newest });
   return undefined;
 }

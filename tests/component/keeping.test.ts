@@ -362,7 +362,7 @@ describe('the store of the first version', () => {
     await lay(JSON.stringify({ ...demo, name: 'Kept before' }));
     const a = await page();
     expect(a.workspace.document.name).toBe('Kept before');
-    expect([...(await database()).objectStoreNames]).toEqual(['orchards', 'settings', 'steps', 'texts']);
+    expect([...(await database()).objectStoreNames]).toEqual(['orchards', 'originals', 'settings', 'steps', 'texts']);
   });
   it('with a text that cannot be read keeps its bytes', async () => {
     await lay('{"format":');

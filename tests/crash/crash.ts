@@ -6,7 +6,7 @@ import type { Page } from 'playwright';
 import { serveBuild } from '../browser/serve-build.ts';
 import { Mortal } from './browser.ts';
 import { Chance } from './chance.ts';
-import { drive, keptTexts, layOld } from './page.ts';
+import { drive, keptTexts, layOld, laySecond } from './page.ts';
 
 /** What the browser was killed in. */
 const KINDS = ['edits', 'edits', 'edits', 'imports', 'imports', 'migration', 'opening'] as const;
@@ -33,7 +33,7 @@ const numbered = (name: string, n: number): string => JSON.stringify({ ...DEMO, 
 const numberIn = (text: string): number => (JSON.parse(text) as typeof DEMO).blocks[0]?.ownWaterLPerHa ?? 0;
 
 /**
- * Kills the browser at moments drawn from a seed, while it is edited, fed files, lifted from the store of the first version, or
+ * Kills the browser at moments drawn from a seed, while it is edited, fed files, lifted from a store of the first or the second version, or
  * opened; starts it again on the same profile and looks whether whatever the page said was kept is there, and opens.
  * The numbers that are typed only rise, so that what is found can be compared with what was said.
  */
@@ -107,7 +107,7 @@ export async function crash({ runs, seed, log = () => undefined }: { runs: numbe
         if (kind === 'migration') {
           const name = `Kept before ${run}`;
           await page.goto(`${last}icon.svg`);
-          await page.evaluate(layOld, numbered(name, ++n));
+          await page.evaluate(chance.next() < 0.5 ? layOld : laySecond, numbered(name, ++n));
           known.set(name, { said: n, typed: n });
           killAfterMs = chance.between(0, 900);
           void page.goto(`${last}#row`).catch(() => undefined);

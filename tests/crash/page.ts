@@ -19,6 +19,29 @@ export const layOld = (text: string): Promise<void> =>
     };
   });
 
+/** Lays down the store of the second version, which kept nothing as it came. */
+export const laySecond = (text: string): Promise<void> =>
+  new Promise((done, fail) => {
+    const open = indexedDB.open('rowtailor', 2);
+    open.onupgradeneeded = () => {
+      open.result.createObjectStore('orchards', { keyPath: 'id' });
+      open.result.createObjectStore('texts');
+      open.result.createObjectStore('steps');
+      const settings = open.result.createObjectStore('settings', { autoIncrement: true });
+      settings.createIndex('rung', ['orchard', 'block', 'rung']);
+      settings.createIndex('orchard', 'orchard');
+    };
+    open.onerror = () => fail(open.error);
+    open.onsuccess = () => {
+      const change = open.result.transaction(['orchards', 'texts'], 'readwrite');
+      const { name } = JSON.parse(text) as { name: string };
+      change.objectStore('orchards').put({ id: 'second', name, revision: 1, changedMs: Date.now(), turn: 1, length: text.length });
+      change.objectStore('texts').put(text, 'second');
+      change.oncomplete = () => (open.result.close(), done());
+      change.onerror = () => fail(change.error);
+    };
+  });
+
 /** Every kept text, read past the program's own code. */
 export const keptTexts = (): Promise<{ name: string; text: string }[]> =>
   new Promise((done, fail) => {

@@ -2,8 +2,8 @@ import { openDB, type DBSchema, type IDBPDatabase, type IDBPTransaction, type St
 import type { Setting } from '#core/sprayer/types.ts';
 
 const NAME = 'rowtailor';
-/** 1: one record of file text, `open/document`. 2: several orchards. Stores are only ever added to; a step stays here for ever. */
-const VERSION = 2;
+/** 1: one record of file text, `open/document`. 2: several orchards. 3: what was lifted, as it came. Stores are only ever added to; a step stays here for ever. */
+const VERSION = 3;
 
 /** An orchard kept on this device: what a list of them shows, without the document itself. */
 export interface Orchard {
@@ -19,6 +19,16 @@ export interface Orchard {
   readonly length: number;
   /** Put away by the user, and still there until it is deleted for good. */
   readonly away?: true;
+  /** Version of the format in which the text is written; 1 where nothing says it. */
+  readonly format?: number;
+  /** Version in which the document came, where that was an older one: as it came it is kept beside. */
+  readonly original?: number;
+}
+
+/** A document of an older version, byte for byte as it came, before it was lifted. */
+export interface Original {
+  readonly version: number;
+  readonly bytes: Uint8Array<ArrayBuffer>;
 }
 
 /** A setting that was saved for a rung. */
@@ -40,10 +50,11 @@ export interface Schema extends DBSchema {
   orchards: { key: string; value: Orchard };
   texts: { key: string; value: string };
   steps: { key: string; value: KeptSteps };
+  originals: { key: string; value: Original };
   /** By number, in the order in which they were saved. */
   settings: { key: number; value: SavedSetting & { readonly orchard: string }; indexes: { rung: [string, string, string]; orchard: string } };
 }
-export type Stores = ('orchards' | 'texts' | 'steps' | 'settings')[];
+export type Stores = ('orchards' | 'texts' | 'steps' | 'settings' | 'originals')[];
 
 /** The name that a document's text gives itself; of a text that cannot be read, none. */
 export function nameIn(text: string): string {
@@ -58,8 +69,14 @@ export function nameIn(text: string): string {
 
 type Upgrade = IDBPTransaction<Schema, StoreNames<Schema>[], 'versionchange'>;
 
-/** From the one document of the first store to several. It is one transaction: after a crash the old store stands as it was. */
+/** Step by step, all in one transaction: after a crash the old store stands as it was. */
 async function upgrade(db: IDBPDatabase<Schema>, from: number, transaction: Upgrade): Promise<void> {
+  if (from < 2) await toSeveral(db, from, transaction);
+  db.createObjectStore('originals');
+}
+
+/** From the one document of the first store to several. */
+async function toSeveral(db: IDBPDatabase<Schema>, from: number, transaction: Upgrade): Promise<void> {
   db.createObjectStore('orchards', { keyPath: 'id' });
   db.createObjectStore('texts');
   db.createObjectStore('steps');

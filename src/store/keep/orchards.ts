@@ -1,4 +1,5 @@
-import { nameIn, within, type KeptSteps, type Orchard, type SavedSetting, type Store } from './database.ts';
+import { VERSION } from '#core/setting/document.ts';
+import { nameIn, within, type KeptSteps, type Orchard, type Original, type SavedSetting, type Store } from './database.ts';
 import { isSoundSaved, soundOrchard } from './sound.ts';
 
 export interface Kept {
@@ -18,6 +19,10 @@ export interface Save {
   readonly steps: { readonly format: number; readonly text: string } | null;
   readonly settings: readonly SavedSetting[];
   readonly nowMs: number;
+  /** Version of the format in which the text is written, where it is not ours. */
+  readonly format?: number;
+  /** The document as it came, where it was lifted from an older version. */
+  readonly original?: Original | null;
 }
 
 /** What became of a save. `newer`: another page saved meanwhile; `gone`: the orchard is no longer kept here. Neither wrote anything. */
@@ -59,23 +64,35 @@ export const opened = async (id: string): Promise<Orchard | null> =>
   });
 
 /** Saves if nobody saved since. The revision is looked at and written in one transaction, so that of two pages only one can be first. */
-export const save = async ({ id, follows, name, text, steps, settings, nowMs }: Save): Promise<Saved> =>
-  within(['orchards', 'texts', 'steps', 'settings'], 'readwrite', async (at) => {
+export const save = async ({ id, follows, name, text, steps, settings, nowMs, format = VERSION, original = null }: Save): Promise<Saved> =>
+  within(['orchards', 'texts', 'steps', 'settings', 'originals'], 'readwrite', async (at) => {
     const all = await rows(at('orchards'));
     const stands = all.find((o) => o.id === id);
     if (follows === 0 ? stands : !stands || stands.away) return stands && !stands.away ? { kind: 'newer', orchard: stands } : { kind: 'gone' };
     if (stands && stands.revision !== follows)
       // The same text twice is no quarrel: a page that was put to sleep may not have heard that its save came through.
       return (await at('texts').get(id)) === text ? { kind: 'saved', orchard: stands } : { kind: 'newer', orchard: stands };
-    const next: Orchard = { id, name, revision: follows + 1, changedMs: nowMs, turn: stands?.turn ?? nextTurn(all), length: text.length };
+    const came = stands?.original === undefined ? (original ?? (stands ? await outgrown(stands, at('texts')) : null)) : null;
+    const version = stands?.original ?? came?.version;
+    const next: Orchard = { id, name, revision: follows + 1, changedMs: nowMs, turn: stands?.turn ?? nextTurn(all), length: text.length, format, ...(version === undefined ? {} : { original: version }) };
     await Promise.all([
       at('orchards').put(next),
+      ...(came ? [at('originals').put(came, id)] : []),
       at('texts').put(text, id),
       steps ? at('steps').put({ ...steps, revision: next.revision }, id) : at('steps').delete(id),
       ...settings.map((s) => addSetting(at('settings'), id, s))
     ]);
     return { kind: 'saved', orchard: next };
   });
+
+/** What stands there, where it is of an older version and about to be written over. Whoever writes: the text goes nowhere unkept. */
+async function outgrown({ id, format = 1 }: Orchard, texts: Store<'texts'>): Promise<Original | null> {
+  const text = format < VERSION ? await textAt(texts, id) : undefined;
+  return text === undefined ? null : { version: format, bytes: new TextEncoder().encode(text) };
+}
+
+/** A document as it came before it was lifted; null where it never was. */
+export const originalOf = async (id: string): Promise<Original | null> => within(['originals'], 'readonly', async (at) => (await at('originals').get(id)) ?? null);
 
 async function addSetting(store: Store<'settings'>, id: string, saved: SavedSetting): Promise<void> {
   await store.add({ ...saved, orchard: id });
@@ -98,18 +115,19 @@ export const putAway = async (id: string, away: boolean): Promise<void> =>
 
 /** Deletes an orchard for good. */
 export const erase = async (id: string): Promise<void> =>
-  within(['orchards', 'texts', 'steps', 'settings'], 'readwrite', async (at) => {
+  within(['orchards', 'texts', 'steps', 'settings', 'originals'], 'readwrite', async (at) => {
     const keys = await at('settings').index('orchard').getAllKeys(id);
-    await Promise.all([at('orchards').delete(id), at('texts').delete(id), at('steps').delete(id), ...keys.map((key) => at('settings').delete(key))]);
+    await Promise.all([at('orchards').delete(id), at('texts').delete(id), at('steps').delete(id), at('originals').delete(id), ...keys.map((key) => at('settings').delete(key))]);
   });
 
 /** A second orchard with the same document and saved settings. Null where there is no such orchard. */
 export const copied = async (id: string, newId: string, name: string, nowMs: number): Promise<Orchard | null> =>
   within(['orchards', 'texts', 'settings'], 'readwrite', async (at) => {
     const [all, text, settings] = await Promise.all([rows(at('orchards')), textAt(at('texts'), id), at('settings').index('orchard').getAll(id)]);
-    if (!all.some((o) => o.id === id) || text === undefined) return null;
+    const found = all.find((o) => o.id === id);
+    if (!found || text === undefined) return null;
     const own = renamedText(text, name);
-    const next: Orchard = { id: newId, name, revision: 1, changedMs: nowMs, turn: nextTurn(all), length: own.length };
+    const next: Orchard = { id: newId, name, revision: 1, changedMs: nowMs, turn: nextTurn(all), length: own.length, ...(found.format === undefined ? {} : { format: found.format }) };
     await Promise.all([at('orchards').put(next), at('texts').put(own, newId), ...settings.map((s) => at('settings').add({ ...s, orchard: newId }))]);
     return next;
   });

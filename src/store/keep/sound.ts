@@ -14,7 +14,8 @@ const moment = (v: unknown): number => (typeof v === 'number' && Math.abs(v) <= 
 /** An orchard's row, each field what it must be; null where it has no id. */
 export function soundOrchard(row: unknown): Orchard | null {
   if (!isObject(row) || typeof row['id'] !== 'string') return null;
-  const { id, name, revision, changedMs, turn, length, away } = row;
+  const { id, name, revision, changedMs, turn, length, away, format, original } = row;
+  const version = (v: unknown) => Number.isSafeInteger(v);
   return {
     id,
     name: typeof name === 'string' ? name.slice(0, 120) : '',
@@ -22,7 +23,9 @@ export function soundOrchard(row: unknown): Orchard | null {
     changedMs: moment(changedMs),
     turn: whole(turn, 0),
     length: whole(length, 0),
-    ...(away === true ? { away } : {})
+    ...(away === true ? { away } : {}),
+    ...(version(format) ? { format: format as number } : {}),
+    ...(version(original) ? { original: original as number } : {})
   };
 }
 

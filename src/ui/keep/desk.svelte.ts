@@ -65,7 +65,8 @@ export class Desk {
 
   async openFile(file: File): Promise<void> {
     // A film opened by mistake is not read to its end: the reader refuses what is far shorter.
-    this.told(await this.keeping.openText(await file.slice(0, 40_000_000).text(), 'file'));
+    const bytes = new Uint8Array(await file.slice(0, 40_000_000).arrayBuffer());
+    this.told(await this.keeping.openText(new TextDecoder().decode(bytes), 'file', bytes));
   }
   saveFile(): Promise<void> {
     return saveFile(this.workspace.document);

@@ -11,3 +11,7 @@ export const saveFile = async (document: Document): Promise<void> => download(fi
 
 /** A text as it is kept, whether it can be read or not. */
 export const saveText = (name: string, text: string): void => download(fileName(name), text, 'application/json');
+
+/** A document as it came, whatever its version. */
+export const saveOriginal = (name: string, { version, bytes }: { readonly version: number; readonly bytes: Uint8Array<ArrayBuffer> }): void =>
+  download(`${fileStem(name, `version-${version}`)}.json`, new Blob([bytes]), 'application/json');

@@ -1,7 +1,8 @@
 import { untrack } from 'svelte';
 import type { Document } from '#core/setting/document.ts';
 import type { Reading } from '#job/read.ts';
-import { refusedFor, type Orchard, type Refused, type SavedSetting } from '#store/keep/database.ts';
+import { VERSION } from '#core/setting/document.ts';
+import { refusedFor, type Orchard, type Original, type Refused, type SavedSetting } from '#store/keep/database.ts';
 import { writeLast } from '#store/keep/journal.ts';
 import * as store from '#store/keep/orchards.ts';
 import { askToLast } from '#store/keep/room.ts';
@@ -63,6 +64,8 @@ export class Keeping {
   /** The document that is kept, or was opened and not changed since. */
   private stands = $state.raw<Document>() as Document;
   private saves: readonly SavedSetting[] = [];
+  /** The open document as it came, until it is kept, where it was lifted from an older version. */
+  private original: Original | null = null;
   /** Counts the documents that were opened: what comes back late for an earlier one is passed over. */
   private openings = 0;
   private worth = false;
@@ -139,7 +142,8 @@ export class Keeping {
         text: JSON.stringify(document),
         steps: { format: STEP_FORMAT, text: packed(document, this.workspace.steps) },
         settings: saves,
-        nowMs: this.outside.nowMs()
+        nowMs: this.outside.nowMs(),
+        original: this.original
       });
       if (openings !== this.openings) return;
       if (answer.kind === 'newer') this.state = { kind: 'newer', atMs: answer.orchard.changedMs };
@@ -148,6 +152,7 @@ export class Keeping {
         this.orchard = answer.orchard;
         this.stands = document;
         this.saves = this.saves.slice(saves.length);
+        this.original = null;
         this.remember(answer.orchard.id);
         this.channel?.say({ id: answer.orchard.id, revision: answer.orchard.revision });
         if (!this.unkept) {
@@ -247,19 +252,20 @@ export class Keeping {
   }
 
   /** Opens a text from outside as an orchard of its own beside those that are kept. */
-  async openText(text: string, from: 'file' | 'link'): Promise<Opening> {
+  async openText(text: string, from: 'file' | 'link', bytes = new TextEncoder().encode(text)): Promise<Opening> {
     const reading = await read(text);
     if (!reading.ok) return { ok: false, unread: { from, reading, text } };
-    return (await this.openDocument(reading.document)) ? { ok: true } : { ok: false, unread: null };
+    return (await this.openDocument(reading.document, reading.from < VERSION ? { version: reading.from, bytes } : null)) ? { ok: true } : { ok: false, unread: null };
   }
 
-  async openDocument(document: Document): Promise<boolean> {
+  async openDocument(document: Document, original: Original | null = null): Promise<boolean> {
     if (!(await this.leave())) return false;
     // Opened twice, it is one orchard still.
     const same = await store.sameText(document.name, JSON.stringify(document)).catch(() => null);
     if (same) return (await this.show(same.id)).ok;
     this.newId = this.outside.letters();
     this.enter(document, null, { kind: 'saving' }, () => this.workspace.open(document));
+    this.original = original;
     // It is not kept yet, though nothing was changed in it.
     this.stands = this.demo;
     this.worth = true;
@@ -282,6 +288,7 @@ export class Keeping {
     this.autosave.drop();
     writeLast(this.outside.local, this.page, null);
     this.saves = [];
+    this.original = null;
     this.orchard = orchard;
     this.stands = document;
     this.state = state;
@@ -325,6 +332,8 @@ export class Keeping {
     await store.erase(id);
     this.channel?.say({ id, revision: 0 });
   }
+  /** A kept orchard byte for byte as it came, where it was lifted from an older version. */
+  readonly originalOf = async (id: string): Promise<Original | null> => store.originalOf(id);
   /** The text of a kept orchard, as it is kept. */
   readonly textOf = async (id: string): Promise<string | null> => (id === this.orchard?.id ? JSON.stringify(this.workspace.document) : ((await store.kept(id))?.text ?? null));
 

@@ -20,7 +20,7 @@ export async function takeLastWords({ nowMs, letters, local, names }: Outside): 
     const stands = await store.kept(id);
     if (stands?.text !== text) {
       const name = nameOf(text);
-      const base = { name, text, steps: null, settings: [], nowMs: nowMs() };
+      const base = { name, text, steps: null, settings: [], nowMs: nowMs(), ...formatOf(text) };
       const answer = follows === 0 || stands ? await store.save({ ...base, id, follows }) : null;
       if (answer?.kind !== 'saved') {
         const own = names.rescued(name);
@@ -33,6 +33,15 @@ export async function takeLastWords({ nowMs, letters, local, names }: Outside): 
   return rescued;
 }
 
+/** A page of an older version left words of its own version. */
+function formatOf(text: string): { readonly format?: number } {
+  try {
+    const { version } = JSON.parse(text) as { version?: unknown };
+    return Number.isSafeInteger(version) ? { format: version as number } : {};
+  } catch {
+    return {};
+  }
+}
 function nameOf(text: string): string {
   try {
     const { name } = JSON.parse(text) as { name?: unknown };

@@ -17,7 +17,7 @@ const SIZE = '/nozzleTables/0/sizes/0';
 describe('a sound document', () => {
   it('is read as it stands', () => {
     const r = readDocument(JSON.stringify(sample()));
-    expect(r).toEqual({ ok: true, document: sample() });
+    expect(r).toEqual({ ok: true, document: sample(), from: 1 });
   });
   it('may begin with a byte order mark', () => expect(readDocument('\uFEFF' + JSON.stringify(sample())).ok).toBe(true));
   it('may hold contradictions that a user makes while dragging: the engine tells those', () => {

@@ -23,6 +23,8 @@ export const orchardWords: Translated<typeof EN> = {
   copyOf: (name) => `${name} kopieren`,
   file: 'Als Datei speichern',
   fileOf: (name) => `${name} als Datei speichern`,
+  original: (version) => `Speichern, wie es kam, Version ${version}`,
+  originalOf: (name, version) => `${name} speichern, wie es kam, in Version ${version}`,
   remove: 'Löschen',
   removeOf: (name) => `${name} löschen`,
   away: 'Gelöscht, noch nicht weg',

@@ -20,6 +20,8 @@ export const orchardWords = {
   copyOf: (name: string) => `Copy ${name}`,
   file: 'Save as file',
   fileOf: (name: string) => `Save ${name} as file`,
+  original: (version: number) => `Save as it came, version ${version}`,
+  originalOf: (name: string, version: number) => `Save ${name} as it came, in version ${version}`,
   remove: 'Delete',
   removeOf: (name: string) => `Delete ${name}`,
   away: 'Deleted, not gone yet',

@@ -23,6 +23,8 @@ export const orchardWords: Translated<typeof EN> = {
   copyOf: (name) => `Copiar ${name}`,
   file: 'Guardar como archivo',
   fileOf: (name) => `Guardar ${name} como archivo`,
+  original: (version) => `Guardar como llegó, versión ${version}`,
+  originalOf: (name, version) => `Guardar ${name} como llegó, en la versión ${version}`,
   remove: 'Eliminar',
   removeOf: (name) => `Eliminar ${name}`,
   away: 'Eliminadas, aún recuperables',

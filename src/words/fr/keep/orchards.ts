@@ -23,6 +23,8 @@ export const orchardWords: Translated<typeof EN> = {
   copyOf: (name) => `Copier ${name}`,
   file: 'Enregistrer comme fichier',
   fileOf: (name) => `Enregistrer ${name} comme fichier`,
+  original: (version) => `Enregistrer tel que reçu, version ${version}`,
+  originalOf: (name, version) => `Enregistrer ${name} tel que reçu, en version ${version}`,
   remove: 'Supprimer',
   removeOf: (name) => `Supprimer ${name}`,
   away: 'Supprimés, pas encore effacés',

@@ -23,6 +23,8 @@ export const orchardWords: Translated<typeof EN> = {
   copyOf: (name) => `Copia ${name}`,
   file: 'Salva come file',
   fileOf: (name) => `Salva ${name} come file`,
+  original: (version) => `Salva com’era, versione ${version}`,
+  originalOf: (name, version) => `Salva ${name} com’era, nella versione ${version}`,
   remove: 'Elimina',
   removeOf: (name) => `Elimina ${name}`,
   away: 'Eliminati, non ancora definitivamente',

@@ -23,6 +23,8 @@ export const orchardWords: Translated<typeof EN> = {
   copyOf: (name) => `Copiar ${name}`,
   file: 'Guardar como ficheiro',
   fileOf: (name) => `Guardar ${name} como ficheiro`,
+  original: (version) => `Guardar como veio, versão ${version}`,
+  originalOf: (name, version) => `Guardar ${name} como veio, na versão ${version}`,
   remove: 'Apagar',
   removeOf: (name) => `Apagar ${name}`,
   away: 'Apagados, ainda recuperáveis',
