@@ -1,7 +1,7 @@
-import { curveMonotoneY, line } from 'd3-shape';
 import type { HeightCell, SprayBalance } from '#core/spray/types.ts';
 import type { Frame } from './frame.ts';
 import { group, label, line as straight, mark, px, type Mark } from './scene.ts';
+import { smoothPath } from './smooth.ts';
 
 export interface ProfileWords {
   /** What the profile shows. */
@@ -89,12 +89,7 @@ function outline(cells: readonly Cell[], x: (ul: number) => number, frame: Frame
   const [first, last] = [cells[0], cells.at(-1)];
   if (!first || !last) return '';
   const all = [{ ul: first.ul, zM: first.fromM }, ...cells.map((c) => ({ ul: c.ul, zM: (c.fromM + c.toM) / 2 })), { ul: last.ul, zM: last.toM }];
-  return (
-    line<(typeof all)[number]>()
-      .x((p) => px(x(p.ul)))
-      .y((p) => px(frame.z(p.zM)))
-      .curve(curveMonotoneY)(all) ?? ''
-  );
+  return smoothPath(all.map((p) => [px(x(p.ul)), px(frame.z(p.zM))]));
 }
 
 /** The next figure that reads well, for the end of a scale. */

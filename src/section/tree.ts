@@ -1,19 +1,15 @@
-import { curveMonotoneY, line } from 'd3-shape';
 import { sectionArea, widthAt } from '#core/canopy/outline.ts';
 import type { WidthAt } from '#core/canopy/types.ts';
 import type { Frame } from './frame.ts';
 import { group, mark, px, type Mark } from './scene.ts';
+import { smoothPath } from './smooth.ts';
 
 /** Closed outline of a canopy around its trunk line, in pixels around x = 0 of its own group. */
 export function outlinePath(outline: readonly WidthAt[], frame: Frame): string {
   if (outline.length < 2) return '';
-  const side = (sign: number) =>
-    line<WidthAt>()
-      .x((p) => px((sign * p.widthM * frame.scale) / 2))
-      .y((p) => px(frame.z(p.heightM)))
-      .curve(curveMonotoneY);
-  const up = side(1)(outline) ?? '';
-  const down = side(-1)([...outline].reverse()) ?? '';
+  const side = (sign: number, from: readonly WidthAt[]) => smoothPath(from.map((p) => [px((sign * p.widthM * frame.scale) / 2), px(frame.z(p.heightM))]));
+  const up = side(1, outline);
+  const down = side(-1, [...outline].reverse());
   return `${up}L${down.slice(1)}Z`;
 }
 
