@@ -21,10 +21,10 @@ export const demos = readdirSync('demo-data').filter((f) => f.endsWith('.json'))
 /** Goes on with a document as the page does, and gives it back as a file would. */
 export function used(document: Document): void {
   for (const b of document.blocks) {
-    for (const g of b.rungs) {
+    for (const [i, g] of b.rungs.entries()) {
       const result = evaluate(document, b.id, g.id);
       finite(result);
-      if (!('kind' in result)) finite(strategyRows(document, result as Result));
+      if (i === 0 && !('kind' in result)) finite(strategyRows(document, result as Result));
     }
     finite(seasonOf(document, b.id));
   }

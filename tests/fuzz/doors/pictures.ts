@@ -67,7 +67,7 @@ export const PICTURE_DOORS: readonly Door[] = [
       const density = photoDensity(photo);
       finite(density);
       if (isRefused(density.density)) return reasons([density.density], said);
-      for (const byHeight of [false, true]) taken(canopyOfPhoto(canopy, density, byHeight)!, { photo });
+      taken(canopyOfPhoto(canopy, density, true)!, { photo });
       return true;
     }
   }

@@ -78,7 +78,7 @@ export const TABLE_DOORS: readonly Door[] = [
       const { trees, problems } = readSurvey(text(bytes));
       if (problems.length > 0) reasons(problems, problemSentence);
       if (trees.length === 0) return false;
-      for (const by of [undefined, 'row', 'variety'] as const) {
+      for (const by of [undefined, 'variety'] as const) {
         const survey = surveyOf(trees, by ? { by } : {});
         finite(survey);
         if (!('kind' in survey)) taken(canopyOfSurvey(survey, trees), { survey: { trees } });

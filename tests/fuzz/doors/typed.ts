@@ -85,7 +85,7 @@ export const TYPED_DOORS: readonly Door[] = [
   },
   {
     name: 'words of the command line',
-    files: [utf8('loads\n-\n--block\nlower-bench'), utf8('check\n-\n--json'), utf8('survey\n-\n--by\nrow'), utf8('strategies\n-\n--csv'), utf8('sql\nrow_spacing_m,tree_height_m,canopy_width_m,block'), utf8('table\n--help')],
+    files: [utf8('loads\n-\n--block\nlower-bench'), utf8('survey\n-\n--by\nrow'), utf8('strategies\n-\n--csv'), utf8('sql\nrow_spacing_m,tree_height_m,canopy_width_m,block'), utf8('table\n--help')],
     hostile: line,
     async read(bytes) {
       const words = text(bytes).split('\n').slice(0, 20);
