@@ -6,7 +6,7 @@
 const [LRI, FSI, PDI] = ['\u2066', '\u2068', '\u2069'];
 
 /** Letters that are written from the right, and marks that turn or close. */
-const TURNS = /[\u0590-\u08ff\u200f\u202a-\u202e\u2066-\u2069\ufb1d-\ufdff\ufe70-\ufefc]|[\ud802\ud803\ud83a\ud83b][\udc00-\udfff]/;
+const TURNS = /[\u0590-\u08ff\u200f\u202a-\u202e\u2066-\u2069\ufb1d-\ufdff\ufe70-\ufefc\ud802\ud803\ud83a\ud83b]/;
 /** Embeddings, overrides, isolates and what ends them. */
 const MARKS = /[\u202a-\u202e\u2066-\u2069]/g;
 const LETTER = /\p{L}/u;

@@ -7,6 +7,15 @@ test('no barrier in either station in any theme', async ({ app, page }) => {
   await cleanInAll(page, 'section');
   // With as much open as can be: a chosen nozzle, options, workings.
   await app.toggle('L8').click();
+  // As it is heard: a figure under its name, and what a change came to, once, with units as they are spoken.
+  await expect(page.getByRole('group', { name: 'Water', exact: true })).toMatchAriaSnapshot(`
+    - group "Water":
+      - strong: /\\d+/
+      - text: L/ha wanted
+      - strong: /400.L\\/ha/
+      - button "Working of Water"
+  `);
+  await expect(page.getByRole('status').filter({ hasText: 'litres per hectare' })).toHaveText(/^Water \d+ litres per hectare, wanted 400 litres per hectare\. Protective fungicide \(invented\) [\d.]+ kilograms per hectare\. 14 of 16 nozzles open, \d+.% aimed in leaf\.$/);
   await app.pick('L7').click();
   for (const name of ['Water', 'Air']) await app.button(`Working of ${name}`).click();
   await page.locator('#working-water .working').first().waitFor();

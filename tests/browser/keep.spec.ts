@@ -284,6 +284,7 @@ test('a link holds the orchard: it is shown first, opens beside what is kept, an
   await page.evaluate((hash) => (location.hash = hash), link.slice(link.indexOf('#')));
   const offer = page.getByRole('dialog', { name: 'An orchard from a link' });
   await expect(offer).toContainText('Bench orchard');
+  await clean('link', page, 'dialog');
   await offer.getByRole('button', { name: 'Leave it' }).click();
   await expect(page).toHaveURL(`${baseURL}#section`);
   await expect(app.field('Speed')).toHaveValue('6');
@@ -357,6 +358,7 @@ test('site data cleared, and no room: it is said, the work stays, and is kept ag
   await app.field('Speed').fill('6');
   const bar = page.locator('.bar');
   await expect(bar).toContainText('no longer kept on this device');
+  await clean('gone', page, '.bar');
   await app.button('Keep it again').click();
   await app.kept();
 
@@ -370,6 +372,7 @@ test('site data cleared, and no room: it is said, the work stays, and is kept ag
   });
   await app.field('Speed').fill('7');
   await expect(bar).toContainText('The last changes stand on this page alone.');
+  await clean('no room', page, '.bar');
   const download = page.waitForEvent('download');
   await bar.getByRole('button', { name: 'Save as file' }).click();
   expect(readFileSync(await (await download).path(), 'utf8')).toContain('"speedKmH": 7,');
@@ -382,12 +385,14 @@ test('a fault in the page: the work stays, the file is offered, and nothing is s
   const app = await new App(page).open();
   await app.field('Speed').fill('7');
   await app.kept();
+  let scanned = 0;
   for (const fault of [() => void setTimeout(() => { throw new Error('thrown on purpose'); }), () => void Promise.reject(new Error('thrown on purpose'))]) {
     await page.evaluate(fault);
     const panel = page.getByRole('alert').filter({ hasText: 'Something went wrong' });
     await expect(panel).toContainText('kept on this device');
     await panel.getByText('What the browser says').click();
     await expect(panel).toContainText('thrown on purpose');
+    if (scanned++ === 0) await clean('fault', page, '.bar');
     const download = page.waitForEvent('download');
     await panel.getByRole('button', { name: 'Save as file' }).click();
     expect(readFileSync(await (await download).path(), 'utf8')).toContain('"speedKmH": 7,');
@@ -408,6 +413,7 @@ test('a fault in the page: the work stays, the file is offered, and nothing is s
   await expect(broken.getByRole('heading')).toHaveText('This part of the page cannot be drawn.');
   await expect(broken).toContainText('is kept on this device');
   await page.evaluate(() => (window as unknown as { mend: () => void }).mend());
+  await clean('broken', page, '.broken');
   await broken.getByRole('button', { name: 'Draw it again' }).click();
   await expect(app.field('Speed')).toHaveValue('6.5');
   await page.reload();

@@ -1,5 +1,6 @@
 import type { Page } from '@playwright/test';
 import { expect, test } from './app.ts';
+import { cleanInAll } from './barriers.ts';
 import { serveBuild } from './serve-build.ts';
 
 test.use({ serviceWorkers: 'allow' });
@@ -102,6 +103,7 @@ test('a new version serves from the next load on; what is open and typed stays, 
   await expect(notice).toHaveCount(0);
   await page.evaluate(() => localStorage.removeItem('rowtailor-watch'));
   await expect(notice).toBeVisible();
+  await cleanInAll(page, 'a new version');
   await speed.fill('5.3');
   await page.getByRole('button', { name: 'Reload', exact: true }).click();
   await expect(notice).toHaveCount(0);

@@ -56,7 +56,7 @@ for (const paper of ['a4', 'letter'] as const)
     const [width, height] = paper === 'a4' ? [297, 210] : [279.4, 215.9];
     expect(pdf.width).toBeCloseTo(width, 0);
     expect(pdf.height).toBeCloseTo(height, 0);
-    for (const text of ['Lower bench: the season', 'Mouse-ear', 'Pink bud', 'Full bloom', 'Petal fall', 'Fruit set', 'Full leaf', 'Which nozzle is open when', 'L8 and R8', 'open, over the top', 'What changes from rung to rung', 'Water sprayed', 'Tank fills', 'Adapted', '3 treatments', 'The label rules'])
+    for (const text of ['Lower bench: the season', 'land 2.40 ha', 'Demo: an invented orchard', 'Mouse-ear', 'Pink bud', 'Full bloom', 'Petal fall', 'Fruit set', 'Full leaf', 'Which nozzle is open when', 'L8 and R8', 'open, over the top', 'What changes from rung to rung', 'Water sprayed', 'Tank fills', 'Adapted', '3 treatments', 'The label rules'])
       expect(pdf.text, text).toContain(bare(text));
     for (const other of ['Growthbetweenrungs', 'Weatherfile', 'Printtheseasonsheet', 'Unitstheme', 'Strategies']) expect(pdf.text).not.toContain(other);
     expect(pdf.tagged).toBe(true);

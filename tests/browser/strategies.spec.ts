@@ -75,10 +75,17 @@ test('one block: no barrier in any theme, nothing sticks out, all can be pressed
 test('a table: ten thousand canopies from a file, sorted, marked, taken along', async ({ app, page }) => {
   test.slow();
   await to(page, 'table');
+  const given = async (name: string, text: string) => {
+    const chooser = page.waitForEvent('filechooser');
+    await page.getByRole('button', { name: 'Open a table of canopies' }).click();
+    await (await chooser).setFiles({ name, mimeType: 'text/csv', buffer: Buffer.from(text) });
+  };
+  await given('head.csv', 'block,spacing,tree_height_m,skirt_height_m,canopy_width_m\nUpper,4,3,0.5,1\n');
+  await expect(page.getByText('The table was not read.')).toBeVisible();
+  await expect(page.getByText('1 line was not used')).toHaveCount(0);
+  await cleanInAll(page, 'a table that is not read');
   const lines = Array.from({ length: 10_000 }, (_, i) => `Block ${i + 1},${3 + (i % 20) / 10},${2 + (i % 37) / 10},0.5,${1 + (i % 11) / 10}`);
-  const chooser = page.waitForEvent('filechooser');
-  await page.getByRole('button', { name: 'Open a table of canopies' }).click();
-  await (await chooser).setFiles({ name: 'blocks.csv', mimeType: 'text/csv', buffer: Buffer.from(`block,row_spacing_m,tree_height_m,skirt_height_m,canopy_width_m\n${lines.join('\n')}\nNo good,4,tall,0.5,1\n`) });
+  await given('blocks.csv', `block,row_spacing_m,tree_height_m,skirt_height_m,canopy_width_m\n${lines.join('\n')}\nNo good,4,tall,0.5,1\n`);
   await expect(page.getByText(/^blocks\.csv: 10.000 canopies$/)).toBeVisible({ timeout: 20_000 });
   await page.getByText('1 line was not used').click();
   await expect(page.getByText(/Line 10002, tree_height_m is tall/i)).toBeVisible();

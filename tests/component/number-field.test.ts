@@ -75,6 +75,10 @@ describe('leaving and stepping', () => {
     await expect.element(screen.getByRole('alert')).toHaveTextContent('canopy top: 99 is outside');
     await screen.rerender({ value: 3 });
     await expect.element(screen.getByRole('alert')).not.toBeInTheDocument();
+    // It was mended: it is not told again when the value comes back, as by a drag or an undo.
+    await screen.rerender({ value: 3.2 });
+    await expect.element(box).toHaveValue('3.2');
+    await expect.element(screen.getByRole('alert')).not.toBeInTheDocument();
   });
   it('an arrow lands on the next value of the grid, not one further', async () => {
     const { box, change } = await field({ value: 3.17 });

@@ -26,6 +26,8 @@ export interface Table {
   readonly problems: readonly RowProblem[];
   /** Problems beyond those. */
   readonly more: number;
+  /** It was refused as a whole, for its head or its kind: the problems are none of lines. */
+  readonly unread: boolean;
 }
 
 export interface Given {

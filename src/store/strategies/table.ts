@@ -24,7 +24,7 @@ export async function* tableSteps(asked: Asked['table']): AsyncGenerator<number,
   const file = asked.from instanceof Blob ? asked.from : new Blob([asked.from]);
   const kept = new Kept();
   const opened = looksLikeParquet(new Uint8Array(await file.slice(0, 4).arrayBuffer())) ? await openParquet(file) : await openCsv(file);
-  if (!opened.ok) kept.tell(opened.problems);
+  if (!opened.ok) kept.refuse(opened.problems);
   else
     for await (const batch of opened.batches) {
       if (!kept.take(batch)) break;
@@ -69,6 +69,7 @@ class Kept {
   private lists: Readonly<Record<Quantity | 'line', Float64Array<ArrayBuffer>>> = room(4096);
   private readonly problems: RowProblem[] = [];
   private more = 0;
+  private unread = false;
 
   /** False when there is no room for more. */
   take(batch: CanopyBatch): boolean {
@@ -86,6 +87,10 @@ class Kept {
     this.tell([rowProblem(batch.line[count]!, '', '', 'too-many-lines', { most: MOST_CANOPIES })]);
     return false;
   }
+  refuse(problems: readonly RowProblem[]): void {
+    this.unread = true;
+    this.tell(problems);
+  }
   tell(problems: readonly RowProblem[]): void {
     const room = Math.max(TOLD_PROBLEMS - this.problems.length, 0);
     this.problems.push(...problems.slice(0, room));
@@ -96,7 +101,7 @@ class Kept {
     const list = (name: Quantity | 'line') => this.lists[name].slice(0, this.count);
     const canopies = { count: this.count, block: this.block, ...(Object.fromEntries(QUANTITIES.map((q) => [q, list(q)])) as Record<Quantity, Float64Array<ArrayBuffer>>) };
     const columns = yield* columnSteps(canopies, { ...options, own: ownStrategies(own) });
-    return { canopies, line: list('line'), columns, problems: this.problems, more: this.more };
+    return { canopies, line: list('line'), columns, problems: this.problems, more: this.more, unread: this.unread };
   }
 }
 const room = (length: number): Readonly<Record<Quantity | 'line', Float64Array<ArrayBuffer>>> =>

@@ -37,7 +37,7 @@ function started(silentMs?: number) {
   return { client, ports, port: () => ports.at(-1)! };
 }
 const draws = { document: document(), blockId: 'block', rungId: 'now', draws: 1000, seed: 1 };
-const TABLE = { line: new Float64Array(0), problems: [], more: 0 } as unknown as Table;
+const TABLE = { line: new Float64Array(0), problems: [], more: 0, unread: false } as unknown as Table;
 
 beforeEach(() => void vi.useFakeTimers());
 afterEach(() => void vi.useRealTimers());

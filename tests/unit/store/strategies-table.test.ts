@@ -26,6 +26,7 @@ describe('a table of canopies', () => {
     expect(table.canopies.block).toEqual(['A', 'D']);
     expect([...table.line]).toEqual([2, 5]);
     expect(table.problems.map((p) => [p.line, p.code])).toEqual([[3, 'not-a-number'], [4, 'skirt-not-below-top']]);
+    expect(table.unread).toBe(false);
     // A: crown 3 m × 1.5 m in rows 4 m apart: 11 250 m³/ha, against 10 000 of the reference; leaf wall 15 000 against 16 000 m²/ha.
     expect(table.columns.get('row-volume')!.index[0]).toBeCloseTo(1.125, 12);
     expect(table.columns.get('row-volume')!.water![0]).toBeCloseTo(1125, 9);
@@ -51,6 +52,7 @@ describe('a table of canopies', () => {
     const { table } = await read({ from: 'name;height\nx;3\n' });
     expect(table.canopies.count).toBe(0);
     expect(table.problems.length).toBeGreaterThan(0);
+    expect(table.unread).toBe(true);
   });
   it('tells so many problems one by one and counts the others', async () => {
     const { table } = await read({ from: HEAD + 'A,4,abc,0.5,1.5\n'.repeat(TOLD_PROBLEMS + 25) });

@@ -58,7 +58,7 @@ export const laserScreen: Translated<typeof EN> = {
   seen: 'an der Reihe dahinter abgelesen',
   given: 'der Anlage',
   ofBox: (share) => `${share} des Quaders`,
-  box: 'vom untersten Laub bis zur Spitze, so breit wie die breiteste Höhenstufe, ein Meter Reihe',
+  box: 'vom untersten Laub bis zur Spitze, so breit wie die breiteste Höhenstufe, je Reihenlänge',
   noGaps: 'zu wenige Punkte oder ein zu kurzes Stück, um Lücken der Seite anzugeben',
   noFilled: (stretch) => `${stretch} Reihe sind zu kurz, um Lücken zwischen Bäumen zu zeigen`,
   noAlong: 'die Punkte sagen nicht, wo entlang der Reihe sie liegen',

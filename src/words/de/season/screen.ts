@@ -4,6 +4,7 @@ import type { Translated } from '../../translation.ts';
 /** Beschriftungen der Saison auf dem Bildschirm und auf ihrem gedruckten Blatt. */
 export const seasonScreen: Translated<typeof EN> = {
   title: (block) => `${block}: die Saison`,
+  ofArea: (area) => `Fläche ${area}`,
   intro: 'Jede Saisonstufe im selben Maßstab: was steht, welche Düsen offen sind, was es braucht.',
   sections: 'Querschnitte',
   sectionSaid: (rung, height, width, density, open, all, missing) =>

@@ -15,6 +15,7 @@ export const blockTable: Translated<typeof EN> = {
   failed: 'Die Datei konnte nicht gelesen werden. Prüfen, ob sie eine CSV- oder Parquet-Datei ist.',
   empty: (name) => `${name} enthält keine verwendbare Krone.`,
   is: (name, count) => `${name}: ${count} ${count === '1' ? 'Krone' : 'Kronen'}`,
+  unread: 'Die Tabelle wurde nicht gelesen',
   problems: (n) => (n === '1' ? '1 Zeile wurde nicht verwendet' : `${n} Zeilen wurden nicht verwendet`),
   problemsKept: 'Die guten Zeilen bleiben.',
   moreProblems: (n) => `und ${n} weitere`,

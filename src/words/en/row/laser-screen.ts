@@ -57,7 +57,7 @@ export const laserScreen = {
   seen: 'read off the row behind',
   given: 'of the block',
   ofBox: (share: string) => `${share} of the box`,
-  box: 'from the lowest foliage to the top, as wide as the widest band, a metre of row',
+  box: 'from the lowest foliage to the top, as wide as the widest band, per length of row',
   noGaps: 'too few points, or a stretch too short, to tell gaps of the face',
   noFilled: (stretch: string) => `${stretch} of row is too short to show gaps between trees`,
   noAlong: 'the points do not tell where along the row they are',

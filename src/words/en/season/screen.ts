@@ -1,6 +1,7 @@
 /** Labels of the season on the screen and on its printed sheet, in English. */
 export const seasonScreen = {
   title: (block: string) => `${block}: the season`,
+  ofArea: (area: string) => `land ${area}`,
   intro: 'Every rung of the season ladder on one scale: what stands, which nozzles are open, what it takes.',
   sections: 'Sections',
   sectionSaid: (rung: string, height: string, width: string, density: string, open: number, all: number, missing: string) =>

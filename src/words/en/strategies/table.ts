@@ -12,6 +12,7 @@ export const blockTable = {
   failed: 'The file could not be read. Check that it is a CSV or a Parquet file.',
   empty: (name: string) => `${name} holds no canopy that can be used.`,
   is: (name: string, count: string) => `${name}: ${count} canopies`,
+  unread: 'The table was not read',
   problems: (n: string) => (n === '1' ? '1 line was not used' : `${n} lines were not used`),
   problemsKept: 'The good lines are kept.',
   moreProblems: (n: string) => `and ${n} more`,

@@ -58,7 +58,7 @@ export const laserScreen: Translated<typeof EN> = {
   seen: 'leída de la fila de detrás',
   given: 'la de la parcela',
   ofBox: (share) => `${share} de la caja`,
-  box: 'de la hoja más baja a la cima, tan ancha como la franja más ancha, un metro de fila',
+  box: 'de la hoja más baja a la cima, tan ancha como la franja más ancha, por longitud de fila',
   noGaps: 'demasiado pocos puntos, o un tramo demasiado corto, para saber los huecos de la cara',
   noFilled: (stretch) => `${stretch} de fila es demasiado corto para mostrar huecos entre árboles`,
   noAlong: 'los puntos no dicen en qué lugar a lo largo de la fila están',

@@ -4,6 +4,7 @@ import type { Translated } from '../../translation.ts';
 /** Labels of the season on the screen and on its printed sheet. */
 export const seasonScreen: Translated<typeof EN> = {
   title: (block) => `${block}: la temporada`,
+  ofArea: (area) => `superficie ${area}`,
   intro: 'Todas las etapas de la temporada a una misma escala: qué hay en la fila, qué boquillas están abiertas, qué hace falta.',
   sections: 'Secciones',
   sectionSaid: (rung, height, width, density, open, all, missing) =>

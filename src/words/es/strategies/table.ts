@@ -15,6 +15,7 @@ export const blockTable: Translated<typeof EN> = {
   failed: 'El archivo no se pudo leer. Compruebe que es un archivo CSV o Parquet.',
   empty: (name) => `${name} no contiene ninguna copa que se pueda usar.`,
   is: (name, count) => `${name}: ${count} copas`,
+  unread: 'No se leyó la tabla',
   problems: (n) => (n === '1' ? 'no se usó 1 línea' : `no se usaron ${n} líneas`),
   problemsKept: 'Las líneas buenas se conservan.',
   moreProblems: (n) => `y ${n} más`,

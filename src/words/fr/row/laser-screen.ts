@@ -58,7 +58,7 @@ export const laserScreen: Translated<typeof EN> = {
   seen: 'lu sur le rang derrière',
   given: 'de la parcelle',
   ofBox: (share) => `${share} du bloc`,
-  box: 'du bas du feuillage à la cime, large comme la bande la plus large, par mètre de rang',
+  box: 'du bas du feuillage à la cime, large comme la bande la plus large, par longueur de rang',
   noGaps: 'trop peu de points, ou un tronçon trop court, pour dire les vides de la face',
   noFilled: (stretch) => `${stretch} de rang, c’est trop court pour montrer des vides entre les arbres`,
   noAlong: 'les points ne disent pas où ils sont le long du rang',

@@ -4,6 +4,7 @@ import type { Translated } from '../../translation.ts';
 /** Labels of the season on the screen and on its printed sheet. */
 export const seasonScreen: Translated<typeof EN> = {
   title: (block) => `${block} : la saison`,
+  ofArea: (area) => `surface ${area}`,
   intro: 'Chaque étape de la saison à la même échelle : ce qui pousse, quelles buses sont ouvertes, ce qu’il faut.',
   sections: 'Coupes',
   sectionSaid: (rung, height, width, density, open, all, missing) =>

@@ -15,6 +15,7 @@ export const blockTable: Translated<typeof EN> = {
   failed: 'Le fichier n’a pas pu être lu. Vérifiez que c’est un fichier CSV ou Parquet.',
   empty: (name) => `${name} ne contient aucune végétation utilisable.`,
   is: (name, count) => `${name} : ${count} végétations`,
+  unread: 'Le tableau n’a pas été lu',
   problems: (n) => (n === '1' ? '1 ligne n’a pas été utilisée' : `${n} lignes n’ont pas été utilisées`),
   problemsKept: 'Les bonnes lignes sont gardées.',
   moreProblems: (n) => `et ${n} de plus`,

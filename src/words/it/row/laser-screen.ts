@@ -58,7 +58,7 @@ export const laserScreen: Translated<typeof EN> = {
   seen: 'ricavata dal filare dietro',
   given: 'dell’appezzamento',
   ofBox: (share) => `${share} del parallelepipedo`,
-  box: 'dalle foglie più basse alla cima, largo quanto la fascia più larga, un metro di filare',
+  box: 'dalle foglie più basse alla cima, largo quanto la fascia più larga, per lunghezza di filare',
   noGaps: 'troppo pochi punti, o un tratto troppo corto, per dire i vuoti della faccia',
   noFilled: (stretch) => `${stretch} di filare sono troppo pochi per mostrare vuoti tra le piante`,
   noAlong: 'i punti non dicono dove sono lungo il filare',

@@ -4,6 +4,7 @@ import type { Translated } from '../../translation.ts';
 /** Labels of the season on the screen and on its printed sheet. */
 export const seasonScreen: Translated<typeof EN> = {
   title: (block) => `${block}: la stagione`,
+  ofArea: (area) => `superficie ${area}`,
   intro: 'Tutte le tappe della stagione sulla stessa scala: che cosa c’è nel filare, quali ugelli sono aperti, che cosa serve.',
   sections: 'Sezioni',
   sectionSaid: (rung, height, width, density, open, all, missing) =>

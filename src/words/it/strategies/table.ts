@@ -15,6 +15,7 @@ export const blockTable: Translated<typeof EN> = {
   failed: 'Impossibile leggere il file. Verificare che sia un file CSV o Parquet.',
   empty: (name) => `${name} non contiene alcuna chioma utilizzabile.`,
   is: (name, count) => `${name}: ${count} chiome`,
+  unread: 'La tabella non è stata letta',
   problems: (n) => (n === '1' ? '1 riga non è stata usata' : `${n} righe non sono state usate`),
   problemsKept: 'Le righe buone sono conservate.',
   moreProblems: (n) => (n === '1' ? 'e un’altra' : `e altre ${n}`),

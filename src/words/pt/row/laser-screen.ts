@@ -58,7 +58,7 @@ export const laserScreen: Translated<typeof EN> = {
   seen: 'lida da linha de trás',
   given: 'da parcela',
   ofBox: (share) => `${share} da caixa`,
-  box: 'da folhagem mais baixa ao topo, tão larga como a faixa mais larga, um metro de linha',
+  box: 'da folhagem mais baixa ao topo, tão larga como a faixa mais larga, por comprimento de linha',
   noGaps: 'pontos a menos, ou um troço curto demais, para mostrar falhas da face',
   noFilled: (stretch) => `${stretch} de linha são curtos demais para mostrar falhas entre árvores`,
   noAlong: 'os pontos não dizem onde estão ao longo da linha',

@@ -4,6 +4,7 @@ import type { Translated } from '../../translation.ts';
 /** Labels of the season on the screen and on its printed sheet. */
 export const seasonScreen: Translated<typeof EN> = {
   title: (block) => `${block}: a época`,
+  ofArea: (area) => `área ${area}`,
   intro: 'Todas as etapas da época na mesma escala: o que lá está, que bicos estão abertos, o que é preciso.',
   sections: 'Secções',
   sectionSaid: (rung, height, width, density, open, all, missing) =>

@@ -15,6 +15,7 @@ export const blockTable: Translated<typeof EN> = {
   failed: 'Não foi possível ler o ficheiro. Verifique se é um ficheiro CSV ou Parquet.',
   empty: (name) => `${name} não contém nenhuma copa que se possa usar.`,
   is: (name, count) => `${name}: ${count} ${count === '1' ? 'copa' : 'copas'}`,
+  unread: 'A tabela não foi lida',
   problems: (n) => (n === '1' ? '1 linha não foi usada' : `${n} linhas não foram usadas`),
   problemsKept: 'As linhas boas ficam.',
   moreProblems: (n) => `e mais ${n}`,
