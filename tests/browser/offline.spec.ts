@@ -57,6 +57,7 @@ test('what the page does not own is not kept, and not answered for', async ({ pa
 });
 
 test('a new version serves from the next load on; what is open and typed stays, and so do the files it may still need', async ({ browser }) => {
+  test.slow();
   const server = await serveBuild();
   const context = await browser.newContext({ serviceWorkers: 'allow' });
   const page = await context.newPage();
