@@ -2,15 +2,21 @@
 import { readFile } from 'node:fs/promises';
 import { createServer } from 'node:http';
 import { extname, join, normalize } from 'node:path';
-import { gzipSync } from 'node:zlib';
+import { brotliCompressSync, gzipSync } from 'node:zlib';
 import { headersFor } from './headers.mjs';
 
 const TYPES = { '.html': 'text/html; charset=utf-8', '.js': 'text/javascript', '.css': 'text/css', '.svg': 'image/svg+xml', '.png': 'image/png', '.json': 'application/json', '.woff2': 'font/woff2', '.webmanifest': 'application/manifest+json', '.wasm': 'application/wasm', '.txt': 'text/plain; charset=utf-8' };
 const PACKED = new Set(['.html', '.js', '.css', '.svg', '.json', '.webmanifest', '.wasm', '.txt']);
 
+/** How hosts pack what they send: some know the older way alone. */
+const PACK = { gzip: gzipSync, br: brotliCompressSync };
+
 /** @returns where it is, how many bytes it sent since it was last asked, and how it is ended */
-export async function servePacked(port = 0) {
+export async function servePacked({ port = 0, pack = 'gzip' } = {}) {
   let sent = 0;
+  const done = new Map();
+  // Packed once, as on a host, or the packing would be measured.
+  const packedOf = (file, bytes) => done.get(file) ?? done.set(file, PACK[pack](bytes)).get(file);
   const server = createServer((request, response) => {
     const path = normalize(decodeURIComponent(new URL(request.url ?? '/', 'http://here').pathname)).replace(/^(\.\.[/\\])+/, '');
     const file = join('build', path.endsWith('/') ? `${path}index.html` : path);
@@ -18,13 +24,13 @@ export async function servePacked(port = 0) {
       (bytes) => {
         const type = extname(file);
         const packed = PACKED.has(type);
-        const body = packed ? gzipSync(bytes) : bytes;
+        const body = packed ? packedOf(file, bytes) : bytes;
         sent += body.length;
         response.writeHead(200, {
           'content-type': TYPES[type] ?? 'application/octet-stream',
           'content-length': body.length,
           ...headersFor(path),
-          ...(packed ? { 'content-encoding': 'gzip' } : {})
+          ...(packed ? { 'content-encoding': pack } : {})
         });
         response.end(body);
       },
