@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from '@playwright/test';
 import { browserPath, LAUNCH_ARGS } from '../tools/browser.mjs';
@@ -12,7 +13,8 @@ export default defineConfig({
   testDir: '.',
   outputDir: '../../test-results',
   fullyParallel: true,
-  workers: 2,
+  // A journey waits for much: there are half as many again as processors.
+  workers: Math.ceil(1.5 * availableParallelism()),
   retries: 0,
   // A busy machine is no fault of the page: what never comes is waited for a little longer, what comes late is no failure.
   timeout: 120_000,

@@ -1,5 +1,5 @@
 /** `npm test`: everything but the benchmarks, cheap things first, one closing line. */
-import { spawn, spawnSync } from 'node:child_process';
+import { spawn } from 'node:child_process';
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { ensureBrowser } from './browser.mjs';
@@ -9,7 +9,12 @@ rmSync(CACHE, { recursive: true, force: true });
 mkdirSync(CACHE, { recursive: true });
 const totals = { passed: 0, failed: 0 };
 
-const node = (args, env = {}) => spawnSync(process.execPath, args, { stdio: 'inherit', env: { ...process.env, ...env } }).status ?? 1;
+const node = (args, env = {}) =>
+  new Promise((done) => {
+    const child = spawn(process.execPath, args, { stdio: 'inherit', env: { ...process.env, ...env } });
+    child.on('error', () => done(1));
+    child.on('close', (code) => done(code ?? 1));
+  });
 const bin = (path, ...args) => [`node_modules/${path}`, ...args];
 
 function title(text) {
@@ -42,9 +47,9 @@ async function check(name, ...commands) {
 }
 
 /** A runner whose JSON report tells how many passed; a crash that leaves no report counts as one failure. */
-function suite(name, args, report, count, env) {
+async function suite(name, args, report, count, env) {
   title(name);
-  const status = node(args, env);
+  const status = await node(args, env);
   let passed = 0;
   let failed = 0;
   try {
@@ -60,23 +65,23 @@ function suite(name, args, report, count, env) {
 
 const vitest = (name, config) => {
   const report = `${CACHE}/${name}.json`;
-  suite(name, bin('vitest/vitest.mjs', 'run', '--config', config, '--reporter=dot', '--reporter=json', `--outputFile.json=${report}`), report, (r) => ({ passed: r.numPassedTests, failed: r.numFailedTests + (r.numRuntimeErrorTestSuites ?? 0) }));
+  return suite(name, bin('vitest/vitest.mjs', 'run', '--config', config, '--reporter=dot', '--reporter=json', `--outputFile.json=${report}`), report, (r) => ({ passed: r.numPassedTests, failed: r.numFailedTests + (r.numRuntimeErrorTestSuites ?? 0) }));
 };
 
-// Each keeps one processor busy: they run beside each other. The build is not beside them: it writes what the checks of types read.
+ensureBrowser();
+// Each of the two keeps one processor busy: they run beside each other, and a check tells at its end what it has to say. The build is not
+// beside them: it writes what the checks of types read.
 await Promise.all([
   check('types', bin('@sveltejs/kit/svelte-kit.js', 'sync'), bin('svelte-check/bin/svelte-check', '--fail-on-warnings', '--threshold', 'warning'), bin('typescript/bin/tsc', '-p', 'tests/core.tsconfig.json')),
-  check('borders', bin('dependency-cruiser/bin/dependency-cruise.mjs', 'src', '--config', 'tests/borders.cjs'))
+  check('borders', bin('dependency-cruiser/bin/dependency-cruise.mjs', 'src', '--config', 'tests/borders.cjs')).then(() => vitest('component', 'tests/component.config.mjs'))
 ]);
-vitest('node', 'tests/vitest.config.ts');
-ensureBrowser();
+await vitest('node', 'tests/vitest.config.ts');
 await check('build', bin('vite/bin/vite.js', 'build'));
 await check('size of the first screen', ['tests/tools/size.mjs']);
-vitest('component', 'tests/component.config.mjs');
 {
   // Absolute: the runner takes a relative name from its configuration's own folder.
   const report = resolve(CACHE, 'browser.json');
-  suite('browser', bin('@playwright/test/cli.js', 'test', '--config', 'tests/browser/playwright.config.ts'), report, (r) => ({ passed: r.stats.expected + r.stats.flaky, failed: r.stats.unexpected }), { PLAYWRIGHT_JSON_OUTPUT_NAME: report });
+  await suite('browser', bin('@playwright/test/cli.js', 'test', '--config', 'tests/browser/playwright.config.ts'), report, (r) => ({ passed: r.stats.expected + r.stats.flaky, failed: r.stats.unexpected }), { PLAYWRIGHT_JSON_OUTPUT_NAME: report });
 }
 
 console.log(`\n${totals.passed} passed, ${totals.failed} failed`);
