@@ -103,3 +103,16 @@ test('a native select and a link change the station and keep the place', async (
   await app.open();
   await expect(page.getByRole('link', { name: 'Section' })).toHaveAttribute('aria-current', 'page');
 });
+
+test('a station begins at its top, wherever the last was left', async ({ app, page }) => {
+  await app.open('#row');
+  for (const station of ['Strategies', 'Headland', 'Row', 'Section', 'Strategies'] as const) {
+    await page.evaluate(() => scrollTo(0, 400));
+    const link = page.getByRole('link', { name: station, exact: true });
+    await link.dispatchEvent('click');
+    await expect(link).toHaveAttribute('aria-current', 'page');
+    // What the address names is looked for among the ids of the page too, and a station arrives a moment later.
+    await page.waitForLoadState('networkidle');
+    expect(await page.evaluate(() => scrollY), station).toBe(0);
+  }
+});
