@@ -31,6 +31,9 @@ export async function readBytes(file: string, most: number, { stdin }: Streams):
   }
 }
 
+/** Whether the system refused the file, by its calls or by its name; all else is a fault of ours. */
+export const isUnreadable = (error: unknown): error is Error => error instanceof Error && ('syscall' in error || (error as NodeJS.ErrnoException).code === 'ERR_INVALID_ARG_VALUE');
+
 /** Why a file could not be read or written, in words. */
 export function whyUnreadable(error: Error): string {
   const { code, message } = error as NodeJS.ErrnoException;

@@ -4,10 +4,24 @@ import { broken, type Door } from './door.ts';
 export const LONGEST_MS = 1000;
 
 /**
+ * Gives a door one input; once more where it took too long, for a hang comes again, and what the machine had to do meanwhile does not.
+ */
+export async function give(door: Door, bytes: Uint8Array): Promise<Given> {
+  const first = await once(door, bytes);
+  return first.ms > LONGEST_MS ? once(door, bytes) : first;
+}
+
+interface Given {
+  readonly wrong: string | null;
+  readonly taken: boolean;
+  readonly ms: number;
+}
+
+/**
  * Gives a door one input. Returns what is wrong, null where nothing is, and how long it took: by the clock, or by the processor where other
  * work held it up meanwhile.
  */
-export async function give(door: Door, bytes: Uint8Array): Promise<{ readonly wrong: string | null; readonly taken: boolean; readonly ms: number }> {
+async function once(door: Door, bytes: Uint8Array): Promise<Given> {
   const begin = performance.now();
   const before = process.cpuUsage();
   let wrong: string | null = null;

@@ -19,7 +19,7 @@ import '#words/spray/join.ts';
 import { EXIT, Stop, type Exit, type Verb } from '../exit.ts';
 import { fileSource, memorySource, startUnpacker } from '../laser-file.ts';
 import { laserReport, type LaserOrigin } from '../laser-report.ts';
-import { whyUnreadable } from '../read-text.ts';
+import { isUnreadable, whyUnreadable } from '../read-text.ts';
 
 /** Prints the canopy that laser points show; see `laserCli.usage`. */
 export const run: Verb = async (args, { stdin, out, err }) => {
@@ -70,8 +70,8 @@ async function read(stdin: AsyncIterable<Uint8Array>, file: string, tell: (probl
       await source.close();
     }
   } catch (error) {
-    if ((error as NodeJS.ErrnoException).syscall === undefined) throw error;
-    throw new Stop(EXIT.unreadable, cli.unreadable(file, whyUnreadable(error as Error)));
+    if (!isUnreadable(error)) throw error;
+    throw new Stop(EXIT.unreadable, cli.unreadable(file, whyUnreadable(error)));
   }
 }
 

@@ -8,7 +8,7 @@ import { intervalCli } from '#words/en/interval-cli.ts';
 import { placeInTable, problemSentence } from '#words/en/problems.ts';
 import { tableCli } from '#words/en/table-cli.ts';
 import { EXIT, Stop, type Exit, type Streams, type Verb } from '../exit.ts';
-import { whyUnreadable } from '../read-text.ts';
+import { isUnreadable, whyUnreadable } from '../read-text.ts';
 import type { SettingRead } from '../table/front.ts';
 import { intervalWish } from '../table/interval-wish.ts';
 import type { Told } from '../table/maker.ts';
@@ -191,7 +191,7 @@ async function reading<T>(file: string, act: () => Promise<T>): Promise<T> {
   try {
     return await act();
   } catch (error) {
-    if ((error as NodeJS.ErrnoException).syscall === undefined) throw error;
-    throw new Stop(EXIT.unreadable, cli.unreadable(file, whyUnreadable(error as Error)));
+    if (!isUnreadable(error)) throw error;
+    throw new Stop(EXIT.unreadable, cli.unreadable(file, whyUnreadable(error)));
   }
 }

@@ -6,6 +6,7 @@ import { ALL_RANGES, BLOCK, COLUMNS, ERROR_QUANTITIES, NOTE, QUANTITIES, namesOf
 /** Why a table, or a line of it, is refused. Sentences are in `src/words`. */
 export const ROW_CODES = [
   'no-header',
+  'no-rows',
   'unknown-column',
   'duplicate-column',
   'two-units',

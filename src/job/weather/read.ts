@@ -74,6 +74,9 @@ export function readWeather(text: string): WeatherReading {
   const found = header as Header;
   if (found.fault) return fail(rowProblem((early as unknown as { line: number }).line, found.fault.column, found.fault.column, found.fault.code, found.fault.parameters));
 
+  // A file that was cut off after its header.
+  if (lines.length === 0 && refused === 0) return fail(rowProblem((early as unknown as { line: number }).line, '', '', 'no-rows'));
+
   const order = orderOf(lines);
   if (order === null && lines.length > 0) return fail(rowProblem(lines[0]!.line, found.names[found.at.date ?? found.at.moment ?? 0]!, lines[0]!.written, 'unclear-dates'));
   const days = daysOf(lines, order ?? 'ymd', found, (line, column, value, code) => {

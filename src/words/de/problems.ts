@@ -111,6 +111,7 @@ export const PROBLEM_SENTENCES: Partial<Readonly<Record<keyof typeof EN, Sentenc
   'other-content': (_, v) => `ist ${v}, eine Aufzeichnung, die schon hier ist und etwas anderes sagt; eine Aufzeichnung wird nie geändert. Weglassen, oder die Änderung als Berichtigung mit eigener Kennung bringen.`,
 
   'no-header': (p) => `hat keine Kopfzeile; die Namen der Spalten müssen in der ersten Zeile stehen. Hinzufügen: ${p['columns'] ?? 'block, row_spacing_m, tree_height_m, canopy_width_m'}.`,
+  'no-rows': () => 'hat eine Kopfzeile und darunter keine Zeile. Eine Datei mit mindestens einem Tag wählen oder einen schreiben.',
   'unknown-column': (p, v) => `: „${v}“ ist keine bekannte Spalte; bekannt sind: ${p['known']}. ${meant(p) || 'Umbenennen, oder mit note_ beginnen lassen, dann wird sie übergangen.'}`,
   'duplicate-column': (_, v) => `: „${v}“ steht zweimal; jede Spalte steht einmal. Eine der beiden entfernen oder umbenennen.`,
   'two-units': (p) => `: ${p['columns']} nennen dieselbe Größe in zwei Einheiten; zulässig ist eine. Die andere entfernen.`,

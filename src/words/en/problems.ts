@@ -124,6 +124,7 @@ export const PROBLEM_SENTENCES = {
   'other-content': (_, v) => `is ${v}, a record that is here already and says something else; a record once made is never changed. Leave it out, or bring the change as an amendment with an id of its own.`,
 
   'no-header': (p) => `has no header line; the names of the columns must stand in the first line. Add them: ${p['columns'] ?? 'block, row_spacing_m, tree_height_m, canopy_width_m'}.`,
+  'no-rows': () => 'has a header and no line under it. Choose a file with at least one day, or write one.',
   'unknown-column': (p, v) => `: "${v}" is not a column that is known; known are: ${p['known']}. ${meant(p) || 'Rename it, or let it begin with note_ to have it passed over.'}`,
   'duplicate-column': (_, v) => `: "${v}" stands twice; each column stands once. Remove or rename one of the two.`,
   'two-units': (p) => `: ${p['columns']} tell the same quantity in two units; one of them is allowed. Remove the other.`,

@@ -113,6 +113,7 @@ export const PROBLEM_SENTENCES = {
   'other-content': (_, v) => `es ${v}, un registro que ya está aquí y dice otra cosa; un registro hecho no se cambia nunca. Déjelo fuera, o traiga el cambio como enmienda con un identificador propio.`,
 
   'no-header': (p) => `no tiene línea de encabezado; los nombres de las columnas deben estar en la primera línea. Añádalos: ${p['columns'] ?? 'block, row_spacing_m, tree_height_m, canopy_width_m'}.`,
+  'no-rows': () => 'tiene encabezado y ninguna línea debajo. Elija un archivo con al menos un día, o escriba uno.',
   'unknown-column': (p, v) => `: «${v}» no es una columna conocida; se conocen: ${p['known']}. ${meant(p) || 'Cámbiele el nombre, o haga que empiece por note_ para que se pase por alto.'}`,
   'duplicate-column': (_, v) => `: «${v}» aparece dos veces; cada columna aparece una vez. Quite una de las dos o cámbiele el nombre.`,
   'two-units': (p) => `: ${p['columns']} dan la misma magnitud en dos unidades; se admite una de ellas. Quite la otra.`,

@@ -113,6 +113,7 @@ export const PROBLEM_SENTENCES = {
   'other-content': (_, v) => `vaut ${v}, un enregistrement déjà présent ici et qui dit autre chose ; un enregistrement fait n’est jamais changé. Laissez-le de côté, ou apportez le changement comme rectification avec son propre identifiant.`,
 
   'no-header': (p) => `n’a pas de ligne d’en-tête ; les noms des colonnes doivent être dans la première ligne. Ajoutez-les : ${p['columns'] ?? 'block, row_spacing_m, tree_height_m, canopy_width_m'}.`,
+  'no-rows': () => 'a un en-tête et aucune ligne en dessous. Choisissez un fichier avec au moins un jour, ou écrivez-en un.',
   'unknown-column': (p, v) => `: « ${v} » n’est pas une colonne connue ; sont connues : ${p['known']}. ${meant(p) || 'Renommez-la, ou faites-la commencer par note_ pour qu’elle soit passée.'}`,
   'duplicate-column': (_, v) => `: « ${v} » figure deux fois ; chaque colonne figure une fois. Retirez ou renommez l’une des deux.`,
   'two-units': (p) => `: ${p['columns']} donnent la même grandeur en deux unités ; une seule est admise. Retirez l’autre.`,

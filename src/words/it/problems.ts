@@ -113,6 +113,7 @@ export const PROBLEM_SENTENCES = {
   'other-content': (_, v) => `è ${v}, una registrazione che è già qui e dice altro; una registrazione fatta non si cambia mai. Lasciarla fuori, o portare la modifica come rettifica con un proprio id.`,
 
   'no-header': (p) => `non ha intestazione; i nomi delle colonne devono stare nella prima riga. Aggiungerli: ${p['columns'] ?? 'block, row_spacing_m, tree_height_m, canopy_width_m'}.`,
+  'no-rows': () => 'ha un’intestazione e nessuna riga sotto. Scegliere un file con almeno un giorno, o scriverne uno.',
   'unknown-column': (p, v) => `: «${v}» non è una colonna nota; sono note: ${p['known']}. ${meant(p) || 'Cambiarne il nome, o farlo cominciare con note_ perché sia ignorata.'}`,
   'duplicate-column': (_, v) => `: «${v}» compare due volte; ogni colonna compare una volta. Togliere o rinominare una delle due.`,
   'two-units': (p) => `: ${p['columns']} dicono la stessa grandezza in due unità; ne è ammessa una. Togliere l’altra.`,

@@ -113,6 +113,7 @@ export const PROBLEM_SENTENCES = {
   'other-content': (_, v) => `é ${v}, um registo que já cá está e diz outra coisa; um registo feito nunca se altera. Deixe-o de fora, ou traga a alteração como retificação com um identificador próprio.`,
 
   'no-header': (p) => `não tem linha de cabeçalho; os nomes das colunas têm de estar na primeira linha. Acrescente-os: ${p['columns'] ?? 'block, row_spacing_m, tree_height_m, canopy_width_m'}.`,
+  'no-rows': () => 'tem cabeçalho e nenhuma linha por baixo. Escolha um ficheiro com pelo menos um dia, ou escreva um.',
   'unknown-column': (p, v) => `: “${v}” não é uma coluna conhecida; conhecem-se: ${p['known']}. ${meant(p) || 'Mude-lhe o nome, ou faça-a começar por note_ para que seja passada à frente.'}`,
   'duplicate-column': (_, v) => `: “${v}” aparece duas vezes; cada coluna aparece uma vez. Retire uma das duas ou mude-lhe o nome.`,
   'two-units': (p) => `: ${p['columns']} dão a mesma grandeza em duas unidades; admite-se uma delas. Retire a outra.`,

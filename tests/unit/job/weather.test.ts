@@ -67,6 +67,8 @@ describe('a weather file', () => {
   });
   it.each([
     ['', 'no-header'],
+    ['date,temp_c\n', 'no-rows'],
+    ['Our station\ndate,temp_c\n', 'no-rows'],
     ['a,b\n1,2\n3,4\n5,6\n7,8\n', 'no-header'],
     ['date,temperature\n2031-04-01,15\n', 'unit-unsaid'],
     ['date,wind\n2031-04-01,3\n', 'missing-column'],
