@@ -98,7 +98,11 @@ export async function drive({ from, seed, file }: { from: number; seed: number; 
     await rowtailorTyped(name, from);
     const bag = new DataTransfer();
     bag.items.add(new File([file.text], 'orchard.json', { type: 'application/json' }));
-    const input = document.querySelector<HTMLInputElement>('header input[type=file]')!;
+    // The menu holds it, and is built when it is first opened.
+    document.querySelector<HTMLDetailsElement>('header details.menu')!.open = true;
+    const picker = () => document.querySelector<HTMLInputElement>('header input[type=file]');
+    await until(() => picker() !== null);
+    const input = picker()!;
     input.files = bag.files;
     input.dispatchEvent(new Event('change', { bubbles: true }));
     await kept(from);
