@@ -166,6 +166,7 @@ test('a kept document that cannot be read is not lost: it is told and can be sav
   await page.reload();
   const dialog = page.getByRole('dialog');
   await expect(dialog).toHaveAccessibleName(/could not be read/);
+  await clean('kept text that cannot be read', page, 'dialog');
   const download = page.waitForEvent('download');
   await dialog.getByRole('button', { name: 'Save kept text' }).click();
   expect(readFileSync(await (await download).path(), 'utf8')).toBe(damaged);
@@ -184,7 +185,25 @@ test('a browser that forbids storage: the app works, and says that nothing is ke
   await app.open();
   await app.field('canopy top').fill('2.9');
   await expect(page.getByRole('banner').getByRole('status')).toHaveText('Could not keep the document on this device: save it as a file.');
+  await clean('storage forbidden', page, '.bar');
   expect(numberIn(await app.saveFile().then((t) => /"heightM": 2\.9/.exec(t)?.[0] ?? '0'))).toBe(2.9);
+});
+
+test('what a page could not keep as it went is rescued beside the others, and said', async ({ app, page }) => {
+  await app.open();
+  await app.field('canopy top').fill('2.9');
+  await app.kept();
+  // Words of a page whose orchard is no longer kept here.
+  const text = await app.saveFile();
+  await page.evaluate((t) => localStorage.setItem('rowtailor-unsaved-gone', JSON.stringify({ id: 'elsewhere', follows: 3, text: t })), text);
+  await page.reload();
+  const bar = page.locator('.bar').filter({ hasText: ', rescued' });
+  await expect(bar).toBeVisible();
+  await clean('rescued', page, '.bar');
+  await bar.getByRole('button', { name: 'Close' }).click();
+  await expect(bar).toHaveCount(0);
+  const sheet = await orchards(app, page);
+  await expect(sheet.getByText(/, rescued$/)).toBeVisible();
 });
 
 test('the menu of a phone stays on the screen', onPhone(), async ({ app, page }) => {

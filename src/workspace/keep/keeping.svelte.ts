@@ -1,7 +1,6 @@
 import { untrack } from 'svelte';
-import type { Document } from '#core/setting/document.ts';
+import { VERSION, type Document } from '#core/setting/document.ts';
 import type { Reading } from '#job/read.ts';
-import { VERSION } from '#core/setting/document.ts';
 import { refusedFor, type Orchard, type Original, type Refused, type SavedSetting } from '#store/keep/database.ts';
 import { writeLast } from '#store/keep/journal.ts';
 import * as store from '#store/keep/orchards.ts';
