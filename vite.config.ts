@@ -22,7 +22,7 @@ const SPINE = [
   String.raw`core/canopy/\w+\.ts`,
   String.raw`words/(bidi|demo|format|language|fill|names|naming|sentences)\.ts`,
   String.raw`words/en/(english|refusals|sprayer|strategies|differences|formulas|screen|section|demo)\.ts`,
-  String.raw`workspace/(edits|history|preferences|workspace)\.`,
+  String.raw`workspace/(edits|history|look|preferences|workspace)\.`,
   String.raw`section/(frame|machine|measures|palette|scene|section|spray|tree)\.ts`,
   String.raw`ui/parts/(NumberField|Choice)\.`,
   String.raw`ui/section/`,
@@ -87,7 +87,7 @@ const hostHeaders = (): Plugin => ({
 
 const groups = [
   // What fetches other files must stand before the spine, which waits for its words.
-  { name: 'ground', test: /vite\/preload-helper|\/src\/words\/translation\.ts|node_modules\/(svelte|esm-env|clsx)\/|rolldown\/runtime/ },
+  { name: 'ground', test: /vite\/preload-helper|\/src\/words\/(translation|spoken)\.ts|node_modules\/(svelte|esm-env|clsx)\/|rolldown\/runtime/ },
   { name: 'spine', test: new RegExp(`/src/(${SPINE.join('|')})|/demo-data/lower-bench`) },
   { name: 'follows', test: new RegExp(`/src/(${FOLLOWS.join('|')})`) },
   ...OTHERS.map((code) => ({ name: `words-${code}`, test: new RegExp(`/src/words/${code}/${FIRST_WORDS}`) }))

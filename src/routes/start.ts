@@ -2,7 +2,10 @@ import '../app.css';
 import { mount } from 'svelte';
 import Page from './+page.svelte';
 
-mount(Page, { target: document.getElementById('app')! });
+const target = document.getElementById('app')!;
+// What stood there meanwhile goes in the same frame.
+target.replaceChildren();
+mount(Page, { target });
 
 /** What the framework's own script calls where pages are served as they are written: by then the page stands. */
 export const start = (): void => undefined;

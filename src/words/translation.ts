@@ -1,12 +1,11 @@
 import { kept } from './bidi.ts';
+import { SPOKEN } from './spoken.ts';
 
 /**
  * Languages other than English. A module `en/x.ts` has a twin `de/x.ts` that exports constants of the same names; the build puts every
  * exported constant of `en/` through `translated`, so that views go on to import the English module and read what is spoken. The language
  * is settled before the page starts, and a page that is to speak another is loaded anew: no sentence is ever half in one and half in another.
  */
-export const LANGUAGES = { en: 'English', de: 'Deutsch', es: 'Español', fr: 'Français', it: 'Italiano', pt: 'Português' } as const;
-export type LanguageCode = keyof typeof LANGUAGES;
 
 /** A constant in another language: the same keys and the same parameters, other words. What is missing stays English; a test says what is. */
 export type Translated<T> = T extends string
@@ -18,34 +17,6 @@ export type Translated<T> = T extends string
       : T extends object
         ? { readonly [K in keyof T]?: Translated<T[K]> }
         : T;
-
-const KEY = 'rowtailor-language';
-const isLanguage = (code: unknown): code is LanguageCode => typeof code === 'string' && Object.hasOwn(LANGUAGES, code);
-
-/** The language that was chosen on this device, else the first of the browser's that is there. */
-export function chosenLanguage(): LanguageCode {
-  try {
-    const kept = localStorage.getItem(KEY);
-    if (isLanguage(kept)) return kept;
-  } catch {
-    // Forbidden storage, or none: the browser's language serves.
-  }
-  const wanted = typeof navigator === 'undefined' ? [] : (navigator.languages ?? []);
-  return wanted.map((tag) => tag.split('-')[0]!.toLowerCase()).find(isLanguage) ?? 'en';
-}
-
-/** Says whether the choice will be found again. */
-export function keepLanguage(code: LanguageCode): boolean {
-  try {
-    localStorage.setItem(KEY, code);
-    return true;
-  } catch {
-    return false;
-  }
-}
-
-/** What is spoken on this page, for as long as it lives. */
-export const SPOKEN = chosenLanguage();
 
 type Constants = Readonly<Record<string, unknown>>;
 

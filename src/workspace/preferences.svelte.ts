@@ -1,13 +1,9 @@
 import { isUnitSystem, type UnitSystem } from '#core/quantity/units.ts';
-
-export const THEMES = ['paper', 'sun', 'shed'] as const;
-export type Theme = (typeof THEMES)[number];
+import { lookOf, PREFERENCES_KEY, type Theme } from './look.ts';
 
 /** What a first visitor may try, in this order. */
 export const FIRST_STEPS = ['top', 'shut', 'why'] as const;
 export type FirstStep = (typeof FIRST_STEPS)[number];
-
-const KEY = 'rowtailor-preferences';
 
 /** Where another set than the metric one is usual: the US and its territories, the United Kingdom and the Crown dependencies. */
 const USUAL: Readonly<Record<string, UnitSystem>> = {
@@ -33,12 +29,11 @@ export class Preferences {
   constructor(private readonly storage: Pick<Storage, 'getItem' | 'setItem'> | null, languages: readonly string[] = []) {
     this.region = regionOf(languages);
     try {
-      const kept: unknown = JSON.parse(storage?.getItem(KEY) ?? 'null');
+      const kept: unknown = JSON.parse(storage?.getItem(PREFERENCES_KEY) ?? 'null');
+      ({ theme: this.theme, large: this.large } = lookOf(kept));
       if (kept && typeof kept === 'object') {
         if ('system' in kept && isUnitSystem(kept.system)) this.given = kept.system;
-        if ('large' in kept) this.large = kept.large === true;
         if ('tried' in kept && Array.isArray(kept.tried)) this.tried = FIRST_STEPS.filter((s) => (kept.tried as unknown[]).includes(s));
-        if ('theme' in kept && THEMES.includes(kept.theme as Theme)) this.theme = kept.theme as Theme;
       }
     } catch {
       // Unreadable or forbidden storage: the defaults serve.
@@ -58,7 +53,7 @@ export class Preferences {
 
   keep(): void {
     try {
-      this.storage?.setItem(KEY, JSON.stringify({ system: this.given, theme: this.theme, large: this.large, tried: this.tried }));
+      this.storage?.setItem(PREFERENCES_KEY, JSON.stringify({ system: this.given, theme: this.theme, large: this.large, tried: this.tried }));
     } catch {
       // Full or forbidden storage loses a preference, nothing else.
     }

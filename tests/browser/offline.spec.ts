@@ -154,8 +154,8 @@ test('it is served with the headers of a careful host, and works under them with
   expect(headers['content-security-policy']).toContain("frame-ancestors 'none'");
   expect(headers['permissions-policy']).toContain('camera=()');
   await inCharge(page);
-  const script = await page.locator('link[rel=modulepreload]').first().getAttribute('href');
-  expect((await request.get(new URL(script!, baseURL).href)).headers()['cache-control']).toContain('immutable');
+  const lasting = await page.locator('link[rel=stylesheet]').first().getAttribute('href');
+  expect((await request.get(new URL(lasting!, baseURL).href)).headers()['cache-control']).toContain('immutable');
   // The browser holds the page to them.
   expect(await page.evaluate(() => navigator.permissions.query({ name: 'geolocation' }).then((p) => p.state))).toBe('denied');
   expect(said).toEqual([]);

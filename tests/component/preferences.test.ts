@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { UNIT_SYSTEMS } from '../../src/core/quantity/units.ts';
-import { Preferences, THEMES } from '../../src/workspace/preferences.svelte.ts';
+import { THEMES } from '../../src/workspace/look.ts';
+import { Preferences } from '../../src/workspace/preferences.svelte.ts';
 
 /** A storage of one text. */
 const box = (text: string | null = null) => ({

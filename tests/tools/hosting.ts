@@ -42,7 +42,7 @@ Give the page an origin of its own where you can: pages of the same origin share
 
 ## Headers
 
-The page carries a strict policy of its own: every source is its own origin, no script stands in it, the one style that does is named by its hash, trusted types are on. What a page cannot say of itself the host says with headers: that nobody may frame it, what workers may do, that it uses neither camera nor place nor any other device, that no address is told to anyone, and which files never change. It works without them too. (Sharing is not named: its default is the page itself, and browsers that do not know it complain.)
+The page carries a strict policy of its own: every source is its own origin, the scripts and the style that stand in it are named by their hashes, trusted types are on. (A host that adds a \`script-src\` of its own must name them too: they change with each build.) What a page cannot say of itself the host says with headers: that nobody may frame it, what workers may do, that it uses neither camera nor place nor any other device, that no address is told to anyone, and which files never change. It works without them too. (Sharing is not named: its default is the page itself, and browsers that do not know it complain.)
 
 Several static hosts read them from the file \`_headers\`, which the build holds. Under a path, put the path before each of the file's own. \`npm start\` and all journeys of the tests serve with the same file.
 

@@ -1,7 +1,8 @@
 import { existsSync, readdirSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { ISO_10625 } from '#core/sprayer/iso10625.ts';
-import { LANGUAGES, translated } from '#words/translation.ts';
+import { LANGUAGES } from '#words/spoken.ts';
+import { translated } from '#words/translation.ts';
 
 /** What is shown on the screen; the command line speaks English. */
 const MODULES = listed().filter((m) => !/(^|[/-])cli$/.test(m));
