@@ -4,8 +4,10 @@ import Page from './+page.svelte';
 
 const target = document.getElementById('app')!;
 // What stood there meanwhile goes in the same frame.
-target.replaceChildren();
-mount(Page, { target });
+setTimeout(() => {
+  target.replaceChildren();
+  mount(Page, { target });
+});
 
 /** What the framework's own script calls where pages are served as they are written: by then the page stands. */
 export const start = (): void => undefined;
