@@ -35,6 +35,7 @@ const SPINE = [
   String.raw`words/en/(spray/switch|guide/first)\.ts`,
   // The page itself, and the little that it shares with what is asked for later.
   String.raw`routes/\+page`,
+  String.raw`job/first-limits\.`,
   String.raw`(store/files|ui/guide/open|workspace/place)\.`
 ];
 
@@ -64,12 +65,14 @@ const translations = (): Plugin => ({
   }
 });
 
-/** One page needs no router, and stations are told apart behind the `#`: our own start stands in the place of the framework's, and its list of pages is empty. */
+/** One page needs no router, and stations are told apart behind the `#`: our own start stands in the place of the framework's, its list of pages is empty, and so are its page of errors and elements of our own making, which would keep parts of the library that nobody else asks for. */
 const start = (): Plugin => ({
   name: 'start',
   enforce: 'pre',
   load(id) {
     if (id.endsWith('/kit/src/runtime/client/entry.js')) return `export { start } from '${import.meta.dirname}/src/routes/start.ts';`;
+    if (/\/kit\/src\/runtime\/components\/.*error\.svelte$/.test(id)) return '';
+    if (id.endsWith('/svelte/src/internal/client/dom/elements/custom-element.js')) return 'export const create_custom_element = undefined;';
     return id.endsWith('/generated/client-optimized/app.js') ? 'export {};' : null;
   }
 });

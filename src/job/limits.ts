@@ -1,34 +1,14 @@
 import { LONGEST_FORMULA } from '#core/dose/own/types.ts';
-import type { Unit } from '#core/quantity/units.ts';
+import { BLOCKS, CANOPY, PRESSURE, PTO, range, SETTING, SHARE, SPEED, TREE_HEIGHT, TREE_SKIRT, TREE_WIDTH, WATER, whole, type FieldUnit, type Range } from './first-limits.ts';
 
-/** A unit of the engine, or one in which a number is only ever written down. */
-export type FieldUnit = Unit | 'gal/1000 ft3';
+export type { FieldUnit, Range };
 
-/** What a number may be: `least` and `most` are allowed themselves. */
-export interface Range {
-  readonly least: number;
-  readonly most: number;
-  readonly unit: FieldUnit;
-  readonly whole?: true;
-}
-
-const range = (least: number, most: number, unit: FieldUnit): Range => ({ least, most, unit });
-const whole = (least: number, most: number): Range => ({ least, most, unit: '1', whole: true });
-
-const PRESSURE = range(0.5, 60, 'bar');
-const SPEED = range(0.5, 20, 'km/h');
-const PTO = range(100, 1200, 'rpm');
-const WATER = range(1, 20_000, 'L/ha');
 const ANGLE = range(-90, 90, 'deg');
 const FLOW = range(0.01, 100, 'L/min');
-const SHARE = range(0, 1, '1');
 const SE = range(0, 5, 'm');
 const GAUGE = range(0, 100, 'bar');
 const COURSE = range(2, 5000, 'm');
 const TOTAL_FLOW = range(0.01, 1000, 'L/min');
-const TREE_HEIGHT = range(0.2, 20, 'm');
-const TREE_WIDTH = range(0.1, 12, 'm');
-const TREE_SKIRT = range(0, 15, 'm');
 const AMOUNT = range(0.00001, 10_000, '1');
 
 /**
@@ -36,15 +16,7 @@ const AMOUNT = range(0.00001, 10_000, '1');
  * one, narrow enough that a slip of the decimal point or of the unit is seen. The screen's fields use the same table.
  */
 export const RANGES = {
-  blocks: {
-    areaHa: range(0.001, 10_000, 'ha'),
-    rowSpacingM: range(0.5, 20, 'm'),
-    treeSpacingM: range(0.1, 20, 'm'),
-    rows: whole(1, 10_000),
-    rowLengthM: range(1, 10_000, 'm'),
-    concentration: range(0.1, 100, '1'),
-    ownWaterLPerHa: WATER
-  },
+  blocks: BLOCKS,
   pattern: { rows: whole(1, 20), widthM: range(0.5, 60, 'm') },
   rungs: { bbch: whole(0, 99), treatments: whole(0, 50) },
   survey: { blockTrees: whole(1, 1_000_000) },
@@ -55,16 +27,7 @@ export const RANGES = {
   trees: { heightM: TREE_HEIGHT, skirtM: TREE_SKIRT, widthM: TREE_WIDTH },
   ribbons: { heightM: range(0, 20, 'm') },
   papers: { heightM: range(0, 20, 'm'), coveragePercent: range(0, 100, '%') },
-  canopy: {
-    heightM: TREE_HEIGHT,
-    widthM: TREE_WIDTH,
-    skirtM: TREE_SKIRT,
-    filledFraction: SHARE,
-    missingFraction: SHARE,
-    tallestTenthM: range(0.2, 25, 'm'),
-    usDensityGalPer1000Ft3: range(0.1, 3, 'gal/1000 ft3'),
-    ladM2PerM3: range(0.05, 15, 'm2/m3')
-  },
+  canopy: CANOPY,
   profile: { heightM: range(0, 20, 'm'), widthM: range(0, 12, 'm'), relativeDensity: range(0, 5, '1') },
   errors: {
     heightSeM: SE,
@@ -74,7 +37,7 @@ export const RANGES = {
     heightWidthCorrelation: range(-1, 1, '1'),
     trees: whole(2, 100_000)
   },
-  setting: { speedKmH: SPEED, pressureBar: PRESSURE, ptoRpm: PTO },
+  setting: SETTING,
   rounds: { displayKmH: SPEED, courseM: COURSE, catchS: range(1, 3600, 's') },
   runs: { distanceM: COURSE, seconds: range(1, 3600, 's') },
   gauges: { restBar: GAUGE, readBar: GAUGE, masterBar: GAUGE, farBar: GAUGE, oneSideBar: GAUGE },

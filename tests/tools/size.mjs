@@ -6,7 +6,7 @@ import { readFileSync } from 'node:fs';
 import { gzipSync } from 'node:zlib';
 import { parseAst } from 'vite';
 
-const LIMIT = 76_000;
+const LIMIT = 74_000;
 const html = readFileSync('build/index.html', 'utf8');
 const scripts = [...html.matchAll(/<script([^>]*)>([\s\S]*?)<\/script>/g)].map(([, attributes, code]) => ({ attributes, code }));
 const total = scripts.reduce((sum, { code }) => sum + gzipSync(code, { level: 9 }).length, 0);
