@@ -34,7 +34,7 @@ const SPINE = [
   String.raw`ui/guide/FirstSteps\.`,
   String.raw`words/en/(spray/switch|guide/first)\.ts`,
   // The page itself, and the little that it shares with what is asked for later.
-  String.raw`routes/\+page`,
+  String.raw`routes/(\+page|soon)`,
   String.raw`job/first-limits\.`,
   String.raw`(store/files|ui/guide/open|workspace/place)\.`
 ];

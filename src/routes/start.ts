@@ -1,10 +1,11 @@
 import '../app.css';
 import { mount } from 'svelte';
 import Page from './+page.svelte';
+import { soon } from './soon.ts';
 
-const target = document.getElementById('app')!;
-// What stood there meanwhile goes in the same frame.
-setTimeout(() => {
+soon(() => {
+  const target = document.getElementById('app')!;
+  // What stood there meanwhile goes in the same picture.
   target.replaceChildren();
   mount(Page, { target });
 });
