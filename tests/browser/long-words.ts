@@ -1,14 +1,15 @@
-import { readdir, readFile } from 'node:fs/promises';
-import { join } from 'node:path';
+import { createHash } from 'node:crypto';
+import { readFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import type { Page } from '@playwright/test';
+import { parseAst } from 'vite';
 
 /**
  * A language that nobody speaks, to see whether words that are two fifths longer than English still fit: every vowel is doubled and
  * carries an accent, every phrase stands in brackets, so that one that is cut or that is typed into a view is seen. It is made while the
  * page is served to a test; nothing of it is part of the product.
  */
-const CHUNKS = fileURLToPath(new URL('../../build/_app/immutable/chunks', import.meta.url));
+const PAGE = fileURLToPath(new URL('../../build/index.html', import.meta.url));
 
 /** Runs in the page: no imports, plain JavaScript. */
 const LENGTHEN = `
@@ -36,25 +37,27 @@ function lengthen(value, key) {
 }
 `;
 
-/** What the build makes of `translated` in `src/words/translation.ts`, through which every constant of the words goes, and its name outside its file. */
+/** What the build makes of `translated` in `src/words/translation.ts`, through which every constant of the words goes. */
 const TRANSLATED = /function (\w+)\(\w+,\w+\)\{if\([^{]+\{let \w+=\{\};for\(let \w+ of Object\.keys\(\{\.\.\./;
+const SCRIPT = /(<script type="module">)([\s\S]*?)<\/script>/;
 
-/** The file of the built page that all words go through, and its text with what makes them long. */
-async function lengthened(): Promise<{ readonly name: string; readonly body: string }> {
-  const found: { name: string; body: string }[] = [];
-  for (const name of await readdir(CHUNKS)) {
-    if (!name.endsWith('.js')) continue;
-    const text = await readFile(join(CHUNKS, name), 'utf8');
-    const translated = TRANSLATED.exec(text)?.[1];
-    const exported = translated && new RegExp(`(export\\{[^}]*?)\\b${translated} as `);
-    if (exported && exported.test(text)) found.push({ name, body: `${text.replace(exported, '$1long as ')}\n${LENGTHEN}\nfunction long(...given) { return lengthen(${translated}(...given)); }` });
-  }
-  if (found.length !== 1) throw new Error(`The build has ${found.length} files that the words go through, not one: TRANSLATED in long-words.ts no longer tells it.`);
-  return found[0]!;
+const hash = (text: string): string => `'sha256-${createHash('sha256').update(text).digest('base64')}'`;
+
+/** The built page, with what makes its words long; its policy names the script that it then holds. */
+async function lengthened(): Promise<string> {
+  const html = await readFile(PAGE, 'utf8');
+  const script = SCRIPT.exec(html)?.[2] ?? '';
+  const name = TRANSLATED.exec(script)?.[1];
+  const made = parseAst(script).body.find((node) => node.type === 'FunctionDeclaration' && node.id?.name === name);
+  if (!made || !name) throw new Error('The built page has no function that the words go through: TRANSLATED in long-words.ts no longer tells it.');
+  const whole = script.slice(made.start, made.end);
+  const short = whole.replaceAll(new RegExp(`(?<![\\w$.])${name.replace('$', '\\$')}\\(`, 'g'), 'short(');
+  const long = `${LENGTHEN}\n${script.replace(whole, () => `${short};function ${name}(...given){return lengthen(short(...given))}`)}`;
+  return html.replace(SCRIPT, (_, open: string) => `${open}${long}</script>`).replace(hash(script), hash(long));
 }
 
 /** The page speaks that language from its next load on. */
 export async function speakLongWords(page: Page): Promise<void> {
-  const { name, body } = await lengthened();
-  await page.route(`**/chunks/${name}`, (route) => route.fulfill({ body, contentType: 'text/javascript' }));
+  const body = await lengthened();
+  await page.route((url) => url.pathname === '/', (route) => route.fulfill({ body, contentType: 'text/html; charset=utf-8' }));
 }
