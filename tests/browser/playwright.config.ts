@@ -38,7 +38,7 @@ export default defineConfig({
     ? {}
     : {
         webServer: {
-          command: `node node_modules/vite/bin/vite.js preview --port ${PORT} --strictPort --host 127.0.0.1 --logLevel error`,
+          command: `node tests/tools/serve-packed.mjs ${PORT}`,
           cwd: fileURLToPath(new URL('../..', import.meta.url)),
           url: `http://127.0.0.1:${PORT}/`,
           reuseExistingServer: false

@@ -1,7 +1,9 @@
-/** The built page as a static host serves it: compressed, with long-lived names kept. */
+/** The built page as a static host serves it: compressed if asked for, with long-lived names kept. Run by itself, it serves at a port as it is. */
 import { readFile } from 'node:fs/promises';
 import { createServer } from 'node:http';
 import { extname, join, normalize } from 'node:path';
+import { argv } from 'node:process';
+import { fileURLToPath } from 'node:url';
 import { brotliCompressSync, gzipSync } from 'node:zlib';
 import { headersFor } from './headers.mjs';
 
@@ -9,7 +11,7 @@ const TYPES = { '.html': 'text/html; charset=utf-8', '.js': 'text/javascript', '
 const PACKED = new Set(['.html', '.js', '.css', '.svg', '.json', '.webmanifest', '.wasm', '.txt']);
 
 /** How hosts pack what they send: some know the older way alone. */
-const PACK = { gzip: gzipSync, br: brotliCompressSync };
+const PACK = { gzip: gzipSync, br: brotliCompressSync, none: (bytes) => bytes };
 
 /** @returns where it is, how many bytes it sent since it was last asked, and how it is ended */
 export async function servePacked({ port = 0, pack = 'gzip' } = {}) {
@@ -30,7 +32,7 @@ export async function servePacked({ port = 0, pack = 'gzip' } = {}) {
           'content-type': TYPES[type] ?? 'application/octet-stream',
           'content-length': body.length,
           ...headersFor(path),
-          ...(packed ? { 'content-encoding': pack } : {})
+          ...(packed && pack !== 'none' ? { 'content-encoding': pack } : {})
         });
         response.end(body);
       },
@@ -52,3 +54,5 @@ export async function servePacked({ port = 0, pack = 'gzip' } = {}) {
     }
   };
 }
+
+if (argv[1] === fileURLToPath(import.meta.url)) console.log((await servePacked({ port: Number(argv[2]), pack: 'none' })).url);
