@@ -21,11 +21,13 @@ test('symbols and terms: found from the menu, and a working names its own', asyn
   await app.button('Working of Water').click();
   await page.locator('#working-water').getByRole('button', { name: 'Symbols and terms' }).first().click();
   // V = 600·Q / (v·B): its own symbols, each with its meaning, and no others until they are asked for.
+  // The sheet is fetched: it is there when it shows something.
+  await expect(sheet.locator('.symbols dt').first()).toBeVisible();
   const few = await sheet.locator('.symbols dt').allInnerTexts();
   expect(few).toEqual(expect.arrayContaining(['V', 'Q', 'v', 'B']));
   expect(few.length).toBeLessThan(40);
   await sheet.getByRole('button', { name: 'Show all' }).click();
-  expect(await sheet.locator('.symbols dt').count()).toBeGreaterThan(few.length);
+  await expect.poll(() => sheet.locator('.symbols dt').count()).toBeGreaterThan(few.length);
 });
 
 test('licences of all that is in the page', async ({ app, page }) => {
