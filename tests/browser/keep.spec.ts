@@ -114,7 +114,7 @@ for (const [file, title] of [
     expect(saved.ok).toBe(true);
   });
 
-test('what a long session leaves reads again: fields, drags, chips, whole numbers, widths', onLaptop('the store knows no width'), async ({ app, page }) => {
+test('what a long session leaves reads again: fields, drags, chips, whole numbers, widths', async ({ app, page }) => {
   await app.open();
   await app.pull(app.handle('canopy top'), 0, 37);
   await app.pull(app.handle('row spacing'), -23, 0);
@@ -189,7 +189,7 @@ test('a browser that forbids storage: the app works, and says that nothing is ke
   expect(numberIn(await app.saveFile().then((t) => /"heightM": 2\.9/.exec(t)?.[0] ?? '0'))).toBe(2.9);
 });
 
-test('what a page could not keep as it went is rescued beside the others, and said', onLaptop('the store knows no width'), async ({ app, page }) => {
+test('what a page could not keep as it went is rescued beside the others, and said', async ({ app, page }) => {
   await app.open();
   await app.field('canopy top').fill('2.9');
   await app.kept();
@@ -226,7 +226,7 @@ const orchards = async (app: App, page: Page) => {
   return sheet;
 };
 
-test('several orchards: opened, renamed, copied, deleted, taken back, deleted for good', onLaptop('the store knows no width'), async ({ app, page }) => {
+test('several orchards: opened, renamed, copied, deleted, taken back, deleted for good', async ({ app, page }) => {
   await app.open();
   await app.field('Speed').fill('5.4');
   await app.kept();
@@ -260,7 +260,7 @@ test('several orchards: opened, renamed, copied, deleted, taken back, deleted fo
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('East wall, Fruit colouring');
 });
 
-test('undo and redo go on after a reload, and a setting that was saved before is gone back to', onLaptop('the store knows no width'), async ({ app, page }) => {
+test('undo and redo go on after a reload, and a setting that was saved before is gone back to', async ({ app, page }) => {
   await app.open();
   const speed = app.field('Speed');
   await speed.fill('5');
@@ -344,7 +344,7 @@ test('the share sheet gets the file, as text where it takes no other', async ({ 
   expect(readDocument(text).ok).toBe(true);
 });
 
-test('two pages on one orchard: the older one says so, and keeps its own as a copy or takes the newer', onLaptop('the store knows no width'), async ({ app, page, context }) => {
+test('two pages on one orchard: the older one says so, and keeps its own as a copy or takes the newer', async ({ app, page, context }) => {
   await app.open();
   await app.field('Speed').fill('5');
   await app.kept();

@@ -42,7 +42,7 @@ test('loaded once, it opens with no signal, goes to every step, and keeps what i
   await context.setOffline(false);
 });
 
-test('what the page does not own is not kept, and not answered for', onLaptop('a worker is a worker'), async ({ page, baseURL }) => {
+test('what the page does not own is not kept, and not answered for', async ({ page, baseURL }) => {
   await page.goto('');
   await inCharge(page);
   const kept = await page.evaluate(async () => {
@@ -116,7 +116,7 @@ test('a new version serves from the next load on; what is open and typed stays, 
   await server.close();
 });
 
-test('from a folder under a path of any host: it works, keeps, and opens with no signal', onLaptop('a worker is a worker'), async ({ browser }) => {
+test('from a folder under a path of any host: it works, keeps, and opens with no signal', async ({ browser }) => {
   const server = await serveBuild('/some/path/');
   const context = await browser.newContext({ serviceWorkers: 'allow' });
   const page = await context.newPage();
@@ -145,7 +145,7 @@ test('from a folder under a path of any host: it works, keeps, and opens with no
   await server.close();
 });
 
-test('it is served with the headers of a careful host, and works under them with nothing said against it', onLaptop('a worker is a worker'), async ({ page, request, baseURL }) => {
+test('it is served with the headers of a careful host, and works under them with nothing said against it', async ({ page, request, baseURL }) => {
   const said: string[] = [];
   page.on('console', (m) => ['error', 'warning'].includes(m.type()) && said.push(m.text()));
   const answer = await page.goto('');

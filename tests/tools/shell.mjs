@@ -15,8 +15,11 @@ const EARLY = 'src/routes/early.ts';
 function firstOf(manifest) {
   const start = Object.values(manifest).find((chunk) => chunk.isEntry && chunk.name === ENTRY);
   if (!start) throw new Error(`the build has no ${ENTRY}`);
+  const seen = new Set();
   const modules = new Set();
   const visit = (chunk) => {
+    if (seen.has(chunk)) return;
+    seen.add(chunk);
     for (const key of chunk.imports ?? []) visit(manifest[key]);
     modules.add(chunk);
   };

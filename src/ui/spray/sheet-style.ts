@@ -1,4 +1,4 @@
-/** Widths in app.css are multiples of one stroke; programs that read SVG seldom reckon. */
+/** Widths in drawing.css are multiples of one stroke; programs that read SVG seldom reckon. */
 const PRODUCT = /calc\((-?[\d.]+)px \* ([\d.]+)\)/g;
 const NAMES = /var\((--[\w-]+)\)/g;
 
